@@ -1,0 +1,69 @@
+import { z } from 'zod';
+import { layoutSchema } from '../layout/layout.ts';
+import { stageSchema } from '../procedure/procedure.ts';
+
+export const fastenerSpecSchema = z.strictObject({
+  /** Designation such as `M24`, `M10x1.25`, `3/8-16 UNC`. */
+  thread: z.string().min(1),
+  propertyClass: z.string().min(1).optional(),
+  description: z.string(),
+  lubricant: z.string(),
+  /** What the maker asks about using a fastener again. */
+  reuse: z.enum(['reusable', 'new-each-time']),
+});
+export type FastenerSpec = z.infer<typeof fastenerSpecSchema>;
+
+/** Where the numbers come from; the maker's figure comes before anything derived. */
+export const numbersSourceSchema = z.strictObject({
+  kind: z.enum(['maker', 'standard', 'trial', 'derived']),
+  text: z.string().min(1),
+});
+
+/** What is done with a pull that is not `within`. */
+export const reworkSchema = z.strictObject({
+  rule: z.enum(['loosen-and-repeat', 'replace-fastener', 'ask-lead']),
+  /** A pull that stayed under may be carried on without loosening. */
+  underContinues: z.boolean(),
+  /** After so many attempts on one position and stage the lead is asked. */
+  maximumAttempts: z.number().int().min(1).max(20),
+});
+export type Rework = z.infer<typeof reworkSchema>;
+
+/** `simple`: inside is `within`. `guarded`: closer to a limit than factor times U is `doubtful` (JCGM 106:2012, 8.3). */
+export const decisionRuleSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('simple') }),
+  z.strictObject({ kind: z.literal('guarded'), factor: z.number().gt(0).max(2) }),
+]);
+export type DecisionRule = z.infer<typeof decisionRuleSchema>;
+
+/** When a joint wants to be tightened again after it was closed. */
+export const retorqueSchema = z.strictObject({
+  after: z.number().positive(),
+  unit: z.enum(['km', 'h', 'd']),
+  note: z.string(),
+});
+
+/** What a lead writes of a joint; identity and revision are put on when it is kept. */
+export const jointContentSchema = z.strictObject({
+  name: z.string().trim().min(1).max(200),
+  fastener: fastenerSpecSchema,
+  layout: layoutSchema,
+  stages: z.array(stageSchema).min(1).max(12),
+  numbersSource: numbersSourceSchema,
+  cautions: z.array(z.string().min(1)).max(20),
+  rework: reworkSchema,
+  decisionRule: decisionRuleSchema,
+  /** Unit in which the work is done and shown. */
+  torqueUnit: z.enum(['N·m', 'cN·m', 'dN·m', 'kN·m', 'lbf·ft', 'lbf·in', 'ozf·in', 'kgf·m', 'kgf·cm']),
+  retorque: retorqueSchema.optional(),
+});
+export type JointContent = z.infer<typeof jointContentSchema>;
+
+/** One revision of a joint. A released one is never edited: it gets a new revision. */
+export const jointRevisionSchema = z.strictObject({
+  id: z.uuid(),
+  revision: z.number().int().positive(),
+  status: z.enum(['draft', 'released']),
+  content: jointContentSchema,
+});
+export type JointRevision = z.infer<typeof jointRevisionSchema>;

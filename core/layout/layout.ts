@@ -1,0 +1,48 @@
+import { z } from 'zod';
+
+const count = z.number().int().min(1).max(200);
+const spacingMm = z.number().positive().max(100_000);
+
+/** Where the positions are, seen from the tool side. Position numbers count from 1. */
+export const layoutSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('circle'),
+    count,
+    diameterMm: spacingMm,
+    /** Where position 1 lies, clockwise from twelve o'clock. */
+    firstAngleDeg: z.number().min(-360).max(360).default(0),
+    direction: z.enum(['clockwise', 'counter-clockwise']).default('clockwise'),
+  }),
+  z.strictObject({
+    kind: z.literal('rectangle'),
+    rows: count,
+    columns: count,
+    pitchXMm: spacingMm,
+    pitchYMm: spacingMm,
+    /** `true`: fasteners along the edge only, numbered clockwise from the upper left; `false`: a full grid, row by row. */
+    edgeOnly: z.boolean().default(false),
+  }),
+  z.strictObject({ kind: z.literal('line'), count, pitchMm: spacingMm }),
+  z.strictObject({
+    kind: z.literal('points'),
+    points: z.array(z.strictObject({ xMm: z.number(), yMm: z.number() })).min(1).max(200),
+  }),
+]);
+export type Layout = z.infer<typeof layoutSchema>;
+
+/** One place of a layout. x to the right, y downwards, origin in the middle, seen from the tool side. */
+export interface Place {
+  readonly position: number;
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+export const ORDER_METHODS = ['star', 'circular', 'from-the-middle'] as const;
+
+/** The sequence of positions in a round: by a method, or the user's own. */
+export const orderSchema = z.discriminatedUnion('method', [
+  z.strictObject({ method: z.enum(ORDER_METHODS) }),
+  z.strictObject({ method: z.literal('own'), positions: z.array(z.number().int().positive()).min(1).max(200) }),
+]);
+export type Order = z.infer<typeof orderSchema>;
+export type OrderMethod = (typeof ORDER_METHODS)[number];

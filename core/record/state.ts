@@ -1,0 +1,52 @@
+import type { Step } from '../procedure/step.ts';
+import type { Verdict } from '../verdict/verdict.ts';
+import type { Tool } from '../wrench/wrench.ts';
+import type { CellRef, JobSheet } from './entry.ts';
+
+/** An attempt as the state remembers it. */
+export interface Attempt {
+  readonly pullId: string;
+  readonly seq: number;
+  readonly verdict: Verdict;
+  readonly torqueNm: number;
+  readonly angleDeg: number | undefined;
+  /** `set-aside`, `moved` away, or `undone` by loosening or a new fastener: kept, but no longer standing. */
+  readonly standing: 'stands' | 'set-aside' | 'moved' | 'undone';
+}
+
+/** What a cell waits for. */
+export type Need = 'pull' | 'loosen' | 'replace' | 'lead' | 'nothing';
+
+export interface CellState {
+  readonly ref: CellRef;
+  /** Every attempt so far, first to last; may be cut to the last few while a large file is taken in. */
+  readonly attempts: readonly Attempt[];
+  readonly attemptCount: number;
+  /** Attempts since the position was last loosened or got a new fastener. */
+  readonly attemptsSinceRework: number;
+  /** Verdict of the last standing attempt. */
+  readonly verdict: Verdict | undefined;
+  readonly acceptedBy: string | undefined;
+  /** Angle turned in standing attempts that stayed under and were carried on, degrees. */
+  readonly carriedDeg: number;
+  readonly need: Need;
+}
+
+export interface JointState {
+  readonly ref: string;
+  readonly steps: readonly Step[];
+  /** By step, then by position (index 0 is position 1). */
+  readonly cells: readonly (readonly CellState[])[];
+  /** First cell in the order of the work that still needs something; undefined when the joint is done. */
+  readonly next: CellRef | undefined;
+  readonly tool: Tool | undefined;
+}
+
+export interface JobState {
+  readonly sheet: JobSheet;
+  readonly status: 'open' | 'signed-off' | 'closed';
+  readonly joints: readonly JointState[];
+  readonly lastSeq: number;
+  readonly lastHash: string;
+  readonly lastAt: string;
+}

@@ -1,0 +1,138 @@
+import { jointContentSchema, jointRevisionSchema } from '@clampwright/core/joint';
+import { roleSchema } from '@clampwright/core/failure';
+import { assetSchema, commandSchema, entrySchema, instantSchema, jobSheetSchema } from '@clampwright/core/record';
+import { adapterSchema, calibrationSummarySchema, extensionSchema, wrenchSchema } from '@clampwright/core/wrench';
+import { z } from 'zod';
+
+/* What goes over the wire. The client imports the types of this file and nothing else of the server. */
+
+export const personSchema = z.strictObject({
+  id: z.uuid(),
+  name: z.string().trim().min(1).max(100),
+  role: roleSchema,
+  hasPin: z.boolean(),
+  demo: z.boolean(),
+});
+export type Person = z.infer<typeof personSchema>;
+
+export const newPersonSchema = z.strictObject({
+  name: z.string().trim().min(1).max(100),
+  role: roleSchema,
+  pin: z.string().regex(/^\d{4,12}$/, '4 to 12 digits'),
+});
+
+/** Who is at this screen; `person` is null for somebody who only looks. `firstStart`: there are no people yet. */
+export const sessionSchema = z.strictObject({ person: personSchema.nullable(), firstStart: z.boolean(), demoLoaded: z.boolean() });
+export type Session = z.infer<typeof sessionSchema>;
+export const signInSchema = z.strictObject({ personId: z.uuid(), pin: z.string().min(1).max(12) });
+
+/** A job in a list. */
+export const jobListItemSchema = z.strictObject({
+  id: z.uuid(),
+  title: z.string(),
+  assetName: z.string(),
+  assetLocation: z.string(),
+  status: z.enum(['open', 'signed-off', 'closed']),
+  openedAt: instantSchema,
+  lastAt: instantSchema,
+  /** Cells done and cells in all. */
+  done: z.number().int(),
+  total: z.number().int(),
+  demo: z.boolean(),
+});
+export type JobListItem = z.infer<typeof jobListItemSchema>;
+
+/** A job whole; the client folds the entries with `core/record`, as the server does. */
+export const jobSchema = z.strictObject({ sheet: jobSheetSchema, entries: z.array(entrySchema) });
+export type Job = z.infer<typeof jobSchema>;
+
+export const newJobSchema = z.strictObject({
+  id: z.uuid(),
+  title: z.string().trim().min(1).max(200),
+  asset: assetSchema,
+  joints: z.array(z.strictObject({ jointId: z.uuid(), revision: z.number().int().positive(), label: z.string().trim().min(1).max(200) })).min(1).max(40),
+});
+
+/** A lead's word given at somebody else's screen. */
+export const leadWordSchema = z.strictObject({ personId: z.uuid(), pin: z.string().min(1).max(12) });
+export const postCommandSchema = z.strictObject({ command: commandSchema, lead: leadWordSchema.optional() });
+/** `already`: the same thing had been stored before; nothing was added. */
+export const commandResultSchema = z.strictObject({ entries: z.array(entrySchema), already: z.boolean() });
+export type CommandResult = z.infer<typeof commandResultSchema>;
+
+export const FAULTS = ['none', 'crossed-thread', 'already-tight', 'stripped-thread', 'yielded', 'pulled-too-fast', 'stopped-short', 'over-run'] as const;
+/** A pull of the simulated wrench on the next cell, or on the one named. */
+export const simulateSchema = z.strictObject({
+  jointRef: z.string(),
+  position: z.number().int().positive().optional(),
+  fault: z.enum(FAULTS).default('none'),
+});
+
+export const jointListItemSchema = z.strictObject({
+  id: z.uuid(),
+  name: z.string(),
+  thread: z.string(),
+  positions: z.number().int(),
+  latestRevision: z.number().int(),
+  latestStatus: z.enum(['draft', 'released']),
+  releasedRevision: z.number().int().nullable(),
+  demo: z.boolean(),
+});
+export type JointListItem = z.infer<typeof jointListItemSchema>;
+export const jointHistorySchema = z.strictObject({ revisions: z.array(jointRevisionSchema), demo: z.boolean() });
+/** Keeps a draft: makes the joint, changes its draft, or begins a new revision after a released one. */
+export const saveJointSchema = z.strictObject({ id: z.uuid(), content: jointContentSchema });
+
+export const toolboxSchema = z.strictObject({
+  wrenches: z.array(wrenchSchema),
+  adapters: z.array(adapterSchema),
+  extensions: z.array(extensionSchema),
+});
+export type Toolbox = z.infer<typeof toolboxSchema>;
+export const newCalibrationSchema = calibrationSummarySchema;
+
+export const todaySchema = z.strictObject({
+  jobs: z.array(jobListItemSchema),
+  /** Calibration overdue or due within 30 days. */
+  wrenches: z.array(z.strictObject({ wrench: wrenchSchema, state: z.enum(['never', 'overdue', 'soon']) })),
+  /** Joints of closed jobs that want to be tightened again. */
+  retorques: z.array(
+    z.strictObject({ jobId: z.uuid(), jobTitle: z.string(), assetName: z.string(), closedAt: instantSchema, after: z.number(), unit: z.enum(['km', 'h', 'd']), note: z.string() }),
+  ),
+});
+export type Today = z.infer<typeof todaySchema>;
+
+/** What an import of a file did, or in a preview would do. */
+export const importResultSchema = z.strictObject({
+  lines: z.number().int(),
+  pulls: z.number().int(),
+  added: z.number().int(),
+  already: z.number().int(),
+  refusedCount: z.number().int(),
+  /** The first hundred. */
+  refused: z.array(z.strictObject({ line: z.number().int(), field: z.string(), message: z.string() })),
+  verdicts: z.record(z.string(), z.number().int()),
+  /** The first fifty pulls as they are understood and judged. */
+  preview: z.array(
+    z.strictObject({ line: z.number().int(), jointRef: z.string(), position: z.number().int(), stage: z.number().int(), round: z.number().int(), torqueNm: z.number(), angleDeg: z.number().nullable(), takenAt: z.string(), verdict: z.string() }),
+  ),
+});
+export type ImportResult = z.infer<typeof importResultSchema>;
+
+/** RFC 9457. `field` and `expected` stand with an invalid input, `current` with a conflict. */
+export const problemSchema = z.object({
+  type: z.string(),
+  title: z.string(),
+  status: z.number().int(),
+  detail: z.string(),
+  field: z.string().optional(),
+  expected: z.string().optional(),
+  current: z.unknown().optional(),
+});
+export type Problem = z.infer<typeof problemSchema>;
+
+/** What the live stream of a job tells (server-sent events, one JSON object each). */
+export type LiveEvent =
+  | { readonly kind: 'entries'; readonly afterSeq: number }
+  | { readonly kind: 'torque'; readonly jointRef: string; readonly torqueNm: number; readonly angleDeg: number }
+  | { readonly kind: 'wrench'; readonly wrenchId: string; readonly state: 'connected' | 'lost' | 'unreadable-line'; readonly detail: string };

@@ -1,0 +1,37 @@
+import { defineConfig } from 'vitest/config';
+
+const excluded = ['**/node_modules/**', '**/dist/**'];
+const shared = { resolve: { conditions: ['source'] }, ssr: { resolve: { conditions: ['source'], externalConditions: ['source'] } } };
+
+/** Two projects: `unit` needs nothing but Node; `integration` uses real ports, processes and a browser. */
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        ...shared,
+        test: { name: 'unit', include: ['*/**/*.test.{ts,tsx}'], exclude: [...excluded, '**/*.integration.test.ts', '**/*.browser.test.ts'] },
+      },
+      {
+        ...shared,
+        test: {
+          name: 'integration',
+          include: ['*/**/*.integration.test.ts'],
+          exclude: excluded,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        ...shared,
+        test: {
+          name: 'browser',
+          include: ['*/**/*.browser.test.ts'],
+          exclude: excluded,
+          testTimeout: 240_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
