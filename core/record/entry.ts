@@ -117,6 +117,8 @@ export const entryBodySchema = z.discriminatedUnion('kind', [
     position: z.number().int().positive(),
     how: z.enum(['loosened', 'fastener-replaced']),
     reason: reasonText,
+    /** The lead who had it done, where it needed the lead. */
+    orderedBy: personRefSchema.optional(),
   }),
   z.strictObject({ kind: z.literal('accepted'), cell: cellRefSchema, exception: exceptionSchema }),
   z.strictObject({ kind: z.literal('noted'), text: reasonText }),

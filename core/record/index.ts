@@ -1,4 +1,16 @@
-export * from './entry.ts';
+export { canonical } from './canonical.ts';
+export { type ChainHead, chain, headAfter, startOfChain } from './chain.ts';
 export * from './command.ts';
-export * from './state.ts';
+export { decide } from './decide.ts';
+export type { DecisionContext } from './decision-context.ts';
+export { digestOf, sha256Hex } from './digest.ts';
+export * from './entry.ts';
+export { exportRecord, recordFile } from './export.ts';
 export * from './file.ts';
+export type { FoldOptions } from './cell.ts';
+export { findCell, fold, foldOn } from './fold.ts';
+export { uuidV7, uuidV8 } from './identity.ts';
+export { openJob } from './open.ts';
+export { keyFingerprint, publicKeyOf, sealChain, sealHolds } from './seal.ts';
+export type { Attempt, CellState, JobState, JointState, Need } from './state.ts';
+export { type RecordFault, type Verification, verifyRecord } from './verify.ts';

@@ -1,5 +1,5 @@
-import { jointContentSchema, jointRevisionSchema } from '@clampwright/core/joint';
 import { roleSchema } from '@clampwright/core/failure';
+import { jointContentSchema, jointRevisionSchema } from '@clampwright/core/joint';
 import { assetSchema, commandSchema, entrySchema, instantSchema, jobSheetSchema } from '@clampwright/core/record';
 import { adapterSchema, calibrationSummarySchema, extensionSchema, wrenchSchema } from '@clampwright/core/wrench';
 import { z } from 'zod';
@@ -22,7 +22,11 @@ export const newPersonSchema = z.strictObject({
 });
 
 /** Who is at this screen; `person` is null for somebody who only looks. `firstStart`: there are no people yet. */
-export const sessionSchema = z.strictObject({ person: personSchema.nullable(), firstStart: z.boolean(), demoLoaded: z.boolean() });
+export const sessionSchema = z.strictObject({
+  person: personSchema.nullable(),
+  firstStart: z.boolean(),
+  demoLoaded: z.boolean(),
+});
 export type Session = z.infer<typeof sessionSchema>;
 export const signInSchema = z.strictObject({ personId: z.uuid(), pin: z.string().min(1).max(12) });
 
@@ -50,17 +54,36 @@ export const newJobSchema = z.strictObject({
   id: z.uuid(),
   title: z.string().trim().min(1).max(200),
   asset: assetSchema,
-  joints: z.array(z.strictObject({ jointId: z.uuid(), revision: z.number().int().positive(), label: z.string().trim().min(1).max(200) })).min(1).max(40),
+  joints: z
+    .array(
+      z.strictObject({
+        jointId: z.uuid(),
+        revision: z.number().int().positive(),
+        label: z.string().trim().min(1).max(200),
+      }),
+    )
+    .min(1)
+    .max(40),
 });
 
 /** A lead's word given at somebody else's screen. */
 export const leadWordSchema = z.strictObject({ personId: z.uuid(), pin: z.string().min(1).max(12) });
-export const postCommandSchema = z.strictObject({ command: commandSchema, lead: leadWordSchema.optional() });
+/** `id` makes a repeated command the same command; a pull brings its own. */
+export const postCommandSchema = z.strictObject({ id: z.uuid().optional(), command: commandSchema, lead: leadWordSchema.optional() });
 /** `already`: the same thing had been stored before; nothing was added. */
 export const commandResultSchema = z.strictObject({ entries: z.array(entrySchema), already: z.boolean() });
 export type CommandResult = z.infer<typeof commandResultSchema>;
 
-export const FAULTS = ['none', 'crossed-thread', 'already-tight', 'stripped-thread', 'yielded', 'pulled-too-fast', 'stopped-short', 'over-run'] as const;
+export const FAULTS = [
+  'none',
+  'crossed-thread',
+  'already-tight',
+  'stripped-thread',
+  'yielded',
+  'pulled-too-fast',
+  'stopped-short',
+  'over-run',
+] as const;
 /** A pull of the simulated wrench on the next cell, or on the one named. */
 export const simulateSchema = z.strictObject({
   jointRef: z.string(),
@@ -97,7 +120,15 @@ export const todaySchema = z.strictObject({
   wrenches: z.array(z.strictObject({ wrench: wrenchSchema, state: z.enum(['never', 'overdue', 'soon']) })),
   /** Joints of closed jobs that want to be tightened again. */
   retorques: z.array(
-    z.strictObject({ jobId: z.uuid(), jobTitle: z.string(), assetName: z.string(), closedAt: instantSchema, after: z.number(), unit: z.enum(['km', 'h', 'd']), note: z.string() }),
+    z.strictObject({
+      jobId: z.uuid(),
+      jobTitle: z.string(),
+      assetName: z.string(),
+      closedAt: instantSchema,
+      after: z.number(),
+      unit: z.enum(['km', 'h', 'd']),
+      note: z.string(),
+    }),
   ),
 });
 export type Today = z.infer<typeof todaySchema>;
@@ -114,12 +145,27 @@ export const importResultSchema = z.strictObject({
   verdicts: z.record(z.string(), z.number().int()),
   /** The first fifty pulls as they are understood and judged. */
   preview: z.array(
-    z.strictObject({ line: z.number().int(), jointRef: z.string(), position: z.number().int(), stage: z.number().int(), round: z.number().int(), torqueNm: z.number(), angleDeg: z.number().nullable(), takenAt: z.string(), verdict: z.string() }),
+    z.strictObject({
+      line: z.number().int(),
+      jointRef: z.string(),
+      position: z.number().int(),
+      stage: z.number().int(),
+      round: z.number().int(),
+      torqueNm: z.number(),
+      angleDeg: z.number().nullable(),
+      takenAt: z.string(),
+      verdict: z.string(),
+    }),
   ),
 });
 export type ImportResult = z.infer<typeof importResultSchema>;
 
-/** RFC 9457. `field` and `expected` stand with an invalid input, `current` with a conflict. */
+/**
+ * RFC 9457. The end of `type` is the kind of the failure; the fields of that failure stand beside it, so that
+ * a client can say it in its own language: `field` and `expected` with invalid input, `what` and `id` of what is
+ * not there, `current` with a conflict, `action` and `needs` where a role is wanting, `remedy` of what does not
+ * answer, `retryAfterS` after too many attempts.
+ */
 export const problemSchema = z.object({
   type: z.string(),
   title: z.string(),
@@ -127,12 +173,28 @@ export const problemSchema = z.object({
   detail: z.string(),
   field: z.string().optional(),
   expected: z.string().optional(),
+  what: z.string().optional(),
+  id: z.string().optional(),
   current: z.unknown().optional(),
+  action: z.string().optional(),
+  needs: roleSchema.optional(),
+  remedy: z.string().optional(),
+  retryAfterS: z.number().int().optional(),
 });
 export type Problem = z.infer<typeof problemSchema>;
 
-/** What the live stream of a job tells (server-sent events, one JSON object each). */
-export type LiveEvent =
-  | { readonly kind: 'entries'; readonly afterSeq: number }
-  | { readonly kind: 'torque'; readonly jointRef: string; readonly torqueNm: number; readonly angleDeg: number }
-  | { readonly kind: 'wrench'; readonly wrenchId: string; readonly state: 'connected' | 'lost' | 'unreadable-line'; readonly detail: string };
+/**
+ * What the live stream of a job tells (server-sent events, one JSON object each in `data`).
+ * `entries`: there is more after `afterSeq`; fetch it from `/jobs/{id}/entries?after=`.
+ */
+export const liveEventSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('entries'), afterSeq: z.number().int() }),
+  z.strictObject({ kind: z.literal('torque'), jointRef: z.string(), torqueNm: z.number(), angleDeg: z.number() }),
+  z.strictObject({
+    kind: z.literal('wrench'),
+    wrenchId: z.uuid(),
+    state: z.enum(['connected', 'lost', 'unreadable-line']),
+    detail: z.string(),
+  }),
+]);
+export type LiveEvent = Readonly<z.infer<typeof liveEventSchema>>;
