@@ -1,0 +1,68 @@
+import { LANGUAGES, type Language } from '@clampwright/core/quantity';
+import { type BackendModule, createInstance } from 'i18next';
+import { initReactI18next, useTranslation } from 'react-i18next';
+
+const KEY = 'clampwright.language';
+
+/** A catalogue a half and language; each is fetched when a screen first asks for it. */
+const catalogues = import.meta.glob<{ default: Record<string, unknown> }>('../words/*.json');
+
+const words = createInstance();
+
+const fromFiles: BackendModule = {
+  type: 'backend',
+  init: () => undefined,
+  read: (language, half, done) => {
+    const load = catalogues[`../words/${half}.${language}.json`];
+    if (!load) return done(new Error(`no catalogue ${half}.${language}`), false);
+    // oxlint-disable promise/no-callback-in-promise -- the words are asked for by callback
+    load().then(
+      (file) => done(null, file.default),
+      (reason: unknown) => done(reason instanceof Error ? reason : new Error(String(reason)), true),
+    );
+    // oxlint-enable promise/no-callback-in-promise
+  },
+};
+
+const known = (tag: string) => LANGUAGES.find((language) => tag.toLowerCase().split('-')[0] === language);
+
+/**
+ * The language to begin with: the one kept at this device, else the first that the browser wants and we have.
+ *
+ * @param kept   what was chosen before, if anything
+ * @param wanted language tags in the browser's order, such as `de-CH`
+ */
+export function firstLanguage(kept: string | null, wanted: readonly string[]): Language {
+  return known(kept ?? '') ?? wanted.map(known).find((language) => language !== undefined) ?? 'en';
+}
+
+/** Makes the words ready; the page is shown after it. */
+export async function beginWords(): Promise<void> {
+  const language = firstLanguage(localStorage.getItem(KEY), navigator.languages);
+  document.documentElement.lang = language;
+  await words
+    .use(fromFiles)
+    .use(initReactI18next)
+    .init({
+      lng: language,
+      supportedLngs: [...LANGUAGES],
+      fallbackLng: false,
+      ns: ['technician'],
+      defaultNS: 'technician',
+      interpolation: { escapeValue: false },
+      returnNull: false,
+    });
+}
+
+/** Changes the language at once and keeps it for this device. */
+export async function chooseLanguage(language: Language): Promise<void> {
+  localStorage.setItem(KEY, language);
+  document.documentElement.lang = language;
+  await words.changeLanguage(language);
+}
+
+/** The language on screen, for reading and showing numbers. */
+export function useLanguage(): Language {
+  const { i18n } = useTranslation();
+  return LANGUAGES.find((language) => language === i18n.language) ?? 'en';
+}

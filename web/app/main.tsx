@@ -1,0 +1,24 @@
+import { QueryClientProvider } from '@tanstack/react-query';
+import { RouterProvider } from '@tanstack/react-router';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { beginWords } from './language.ts';
+import { queryClient } from './queries.ts';
+import { router } from './router.ts';
+import { chosenTheme, showTheme } from './theme.ts';
+import './tokens.css';
+import './page.css';
+import '../parts/parts.css';
+
+showTheme(chosenTheme());
+await beginWords();
+
+const root = document.getElementById('root');
+if (!root) throw new Error('index.html has no #root');
+createRoot(root).render(
+  <StrictMode>
+    <QueryClientProvider client={queryClient}>
+      <RouterProvider router={router} />
+    </QueryClientProvider>
+  </StrictMode>,
+);

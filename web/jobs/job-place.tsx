@@ -1,0 +1,5 @@
+import { PageHeader } from '../parts/page-header.tsx';
+
+export default function JobPlace() {
+  return <PageHeader title="" />;
+}
