@@ -1,0 +1,3 @@
+import { circle } from './circle.ts';
+
+export const rows = () => circle;

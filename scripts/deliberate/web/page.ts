@@ -1,0 +1,3 @@
+import { rows } from '../store/rows.ts';
+
+export const page = () => rows;
