@@ -1,7 +1,14 @@
 import { z } from 'zod';
 
-const count = z.number().int().min(1).max(200);
+/** As many positions as a layout may have. */
+export const MOST_POSITIONS = 200;
+
+const count = z.number().int().min(1).max(MOST_POSITIONS);
 const spacingMm = z.number().positive().max(100_000);
+
+/** Positions of a rectangle: on its edge alone, or in the whole grid. */
+export const countInRectangle = (rows: number, columns: number, edgeOnly: boolean): number =>
+  edgeOnly && rows > 1 && columns > 1 ? 2 * (rows + columns) - 4 : rows * columns;
 
 /** Where the positions are, seen from the tool side. Position numbers count from 1. */
 export const layoutSchema = z.discriminatedUnion('kind', [
@@ -13,19 +20,27 @@ export const layoutSchema = z.discriminatedUnion('kind', [
     firstAngleDeg: z.number().min(-360).max(360).default(0),
     direction: z.enum(['clockwise', 'counter-clockwise']).default('clockwise'),
   }),
-  z.strictObject({
-    kind: z.literal('rectangle'),
-    rows: count,
-    columns: count,
-    pitchXMm: spacingMm,
-    pitchYMm: spacingMm,
-    /** `true`: fasteners along the edge only, numbered clockwise from the upper left; `false`: a full grid, row by row. */
-    edgeOnly: z.boolean().default(false),
-  }),
+  z
+    .strictObject({
+      kind: z.literal('rectangle'),
+      rows: count,
+      columns: count,
+      pitchXMm: spacingMm,
+      pitchYMm: spacingMm,
+      /** `true`: fasteners along the edge only, numbered clockwise from the upper left; `false`: a full grid, row by row. */
+      edgeOnly: z.boolean().default(false),
+    })
+    .refine(({ rows, columns, edgeOnly }) => countInRectangle(rows, columns, edgeOnly) <= MOST_POSITIONS, {
+      path: ['rows'],
+      error: `rows and columns that make at most ${MOST_POSITIONS} positions`,
+    }),
   z.strictObject({ kind: z.literal('line'), count, pitchMm: spacingMm }),
   z.strictObject({
     kind: z.literal('points'),
-    points: z.array(z.strictObject({ xMm: z.number(), yMm: z.number() })).min(1).max(200),
+    points: z
+      .array(z.strictObject({ xMm: z.number(), yMm: z.number() }))
+      .min(1)
+      .max(200),
   }),
 ]);
 export type Layout = z.infer<typeof layoutSchema>;

@@ -1,0 +1,86 @@
+import { countInRectangle, type Layout, type Place } from './layout.ts';
+
+type Circle = Extract<Layout, { kind: 'circle' }>;
+type Rectangle = Extract<Layout, { kind: 'rectangle' }>;
+
+/** How many positions a layout has. */
+export function countPlaces(layout: Layout): number {
+  switch (layout.kind) {
+    case 'circle':
+    case 'line':
+      return layout.count;
+    case 'rectangle':
+      return countInRectangle(layout.rows, layout.columns, layout.edgeOnly);
+    case 'points':
+      return layout.points.length;
+  }
+}
+
+/**
+ * Where each position lies, in the order of the position numbers.
+ *
+ * @returns mm, seen from the tool side, x to the right, y downwards, origin in the middle of what the positions span
+ */
+export function places(layout: Layout): readonly Place[] {
+  switch (layout.kind) {
+    case 'circle':
+      return numbered(onCircle(layout));
+    case 'rectangle':
+      return numbered(isRing(layout) ? onEdge(layout) : inGrid(layout));
+    case 'line':
+      return numbered(spaced(layout.count, layout.pitchMm).map((xMm) => ({ xMm, yMm: 0 })));
+    case 'points':
+      return numbered(centred(layout.points));
+  }
+}
+
+type Spot = Omit<Place, 'position'>;
+
+const numbered = (spots: readonly Spot[]): readonly Place[] =>
+  spots.map(({ xMm, yMm }, index) => ({ position: index + 1, xMm, yMm }));
+
+function onCircle({ count, diameterMm, firstAngleDeg, direction }: Circle): readonly Spot[] {
+  const sense = direction === 'clockwise' ? 1 : -1;
+  return Array.from({ length: count }, (_, index) => {
+    const angle = ((firstAngleDeg + (sense * 360 * index) / count) * Math.PI) / 180;
+    return { xMm: (Math.sin(angle) * diameterMm) / 2, yMm: (-Math.cos(angle) * diameterMm) / 2 };
+  });
+}
+
+/** A single row or column has no inside, so its edge is all of it. */
+const isRing = ({ rows, columns, edgeOnly }: Rectangle): boolean => edgeOnly && rows > 1 && columns > 1;
+
+const spaced = (count: number, pitchMm: number): readonly number[] =>
+  Array.from({ length: count }, (_, index) => (index - (count - 1) / 2) * pitchMm);
+
+function inGrid({ rows, columns, pitchXMm, pitchYMm }: Rectangle): readonly Spot[] {
+  return spaced(rows, pitchYMm).flatMap((yMm) => spaced(columns, pitchXMm).map((xMm) => ({ xMm, yMm })));
+}
+
+/** Clockwise from the upper left; each side gives its first corner and leaves its last to the next side. */
+function onEdge({ rows, columns, pitchXMm, pitchYMm }: Rectangle): readonly Spot[] {
+  const xs = spaced(columns, pitchXMm);
+  const ys = spaced(rows, pitchYMm);
+  const [left, right] = [xs[0]!, xs.at(-1)!];
+  const [top, bottom] = [ys[0]!, ys.at(-1)!];
+  return [
+    ...xs.slice(0, -1).map((xMm) => ({ xMm, yMm: top })),
+    ...ys.slice(0, -1).map((yMm) => ({ xMm: right, yMm })),
+    ...xs
+      .slice(1)
+      .map((xMm) => ({ xMm, yMm: bottom }))
+      .toReversed(),
+    ...ys
+      .slice(1)
+      .map((yMm) => ({ xMm: left, yMm }))
+      .toReversed(),
+  ];
+}
+
+const middle = (values: readonly number[]): number => (Math.min(...values) + Math.max(...values)) / 2;
+
+function centred(points: readonly Spot[]): readonly Spot[] {
+  const middleXMm = middle(points.map(({ xMm }) => xMm));
+  const middleYMm = middle(points.map(({ yMm }) => yMm));
+  return points.map(({ xMm, yMm }) => ({ xMm: xMm - middleXMm, yMm: yMm - middleYMm }));
+}

@@ -1,0 +1,48 @@
+import { aboutCentre } from './about-centre.ts';
+import { farthestFirst } from './farthest-first.ts';
+import type { Place } from './layout.ts';
+
+/** Steps between two of `count` places round a ring, the shorter way. */
+const roundRing = (count: number) => (a: number, b: number) => {
+  const steps = Math.abs(a - b) % count;
+  return Math.min(steps, count - steps);
+};
+
+/**
+ * Star order of positions 1 to count, evenly spaced round a circle.
+ *
+ * A multiple of four goes in groups of four: one, the one opposite, a quarter turn on, the one opposite that.
+ * Any other even count goes in opposite pairs. An odd count has no opposite: up to nine it is the star that is drawn
+ * without lifting the pencil (5: 1 3 5 2 4), beyond that pairs as near to opposite as can be, spread round the circle,
+ * because the pencil star would tighten two facing quarters long before the others.
+ *
+ * @source ASME PCC-1, legacy cross pattern (from memory); odd counts: common practice on wheels, our choice beyond nine
+ */
+export function starOnCircle(count: number): readonly number[] {
+  if (count % 4 === 0) return groups(count, [0, count / 2, count / 4, (3 * count) / 4]);
+  if (count % 2 === 0) return groups(count, [0, count / 2]);
+  if (count <= 9) return Array.from({ length: count }, (_, turn) => (((turn * (count - 1)) / 2) % count) + 1);
+  const steps = roundRing(count);
+  const fromOpposite = (a: number, b: number) => {
+    const gap = count / 2 - steps(a, b);
+    return gap < count / 4 ? gap : Number.POSITIVE_INFINITY;
+  };
+  return farthestFirst(count, steps, fromOpposite).map((index) => index + 1);
+}
+
+/** Each starting place with its fellows, the starts spread by farthest first. */
+function groups(count: number, offsets: readonly number[]): readonly number[] {
+  const starts = count / offsets.length;
+  return farthestFirst(starts, roundRing(starts)).flatMap((start) => offsets.map((offset) => start + offset + 1));
+}
+
+/**
+ * Star order of places anywhere: position 1, then the one across the middle from it; then again and again the one
+ * farthest from all that are tight, and the one across from that. A rectangle so begins with its corners crosswise.
+ *
+ * @source our choice, after the same thought as on a circle: sides balanced, load spread (common practice)
+ */
+export function starAcross(places: readonly Place[]): readonly number[] {
+  const { distance, acrossGap } = aboutCentre(places);
+  return farthestFirst(places.length, distance, acrossGap).map((index) => index + 1);
+}
