@@ -29,14 +29,26 @@ function ratioOf(exact: string): Ratio {
 
 const greatestCommonDivisor = (a: bigint, b: bigint): bigint => (b === 0n ? a : greatestCommonDivisor(b, a % b));
 
-/** In lowest terms, so that 1 lbf·ft is 12 lbf·in and not 12.000000000000002. */
-function factorBetween(from: Ratio, to: Ratio): { readonly up: number; readonly down: number } {
-  const { numerator, denominator } = times(from, inverse(to));
-  const common = greatestCommonDivisor(numerator, denominator);
-  return { up: Number(numerator / common), down: Number(denominator / common) };
+interface Factor {
+  readonly up: number;
+  readonly down: number;
 }
 
-const factors: ReadonlyMap<Unit, ReadonlyMap<Unit, { readonly up: number; readonly down: number }>> = new Map(
+/**
+ * In lowest terms, so that 1 lbf·ft is 12 lbf·in and not 12.000000000000002; as one nearest double when the terms
+ * are too long to be exact themselves.
+ */
+function factorBetween(from: Ratio, to: Ratio): Factor {
+  const { numerator, denominator } = times(from, inverse(to));
+  const common = greatestCommonDivisor(numerator, denominator);
+  const [up, down] = [numerator / common, denominator / common];
+  if (isExact(up) && isExact(down)) return { up: Number(up), down: Number(down) };
+  return { up: Number((up << 256n) / down) / 2 ** 256, down: 1 };
+}
+
+const isExact = (whole: bigint): boolean => BigInt(Number(whole)) === whole;
+
+const factors: ReadonlyMap<Unit, ReadonlyMap<Unit, Factor>> = new Map(
   UNITS.map((from) => {
     const kin = UNITS.filter((to) => to.quantity === from.quantity);
     return [from.name, new Map(kin.map((to) => [to.name, factorBetween(ratioOf(from.exact), ratioOf(to.exact))]))];
@@ -66,5 +78,5 @@ export function convert(value: number, from: Unit, to: Unit): Result<number> {
 function scaled(value: number, from: Unit, to: Unit): number {
   const factor = factors.get(from)?.get(to);
   if (factor === undefined) throw new Error(`${from} and ${to} measure different things`);
-  return factor.up === 1 ? value / factor.down : (value * factor.up) / factor.down;
+  return (value * factor.up) / factor.down;
 }

@@ -3,8 +3,7 @@ import { convertTorque } from './convert.ts';
 import type { Language } from './language.ts';
 import { readNumber } from './read-number.ts';
 import { showNumber } from './show-number.ts';
-import type { TorqueUnit, Unit } from './unit.ts';
-import { isTorqueUnit, unitsOf } from './unit.ts';
+import { isTorqueUnit, type TorqueUnit, type Unit, unitsOf } from './unit.ts';
 
 export interface TorqueRange {
   readonly lowestNm: number;
@@ -17,7 +16,7 @@ export interface TorqueRange {
  */
 export const HAND_TORQUE: TorqueRange = { lowestNm: 0.001, highestNm: 20_000 };
 
-/** Slips are looked for in this order: the units most often taken for one another stand first. */
+/** Units taken for one another; too large a figure is tried from the first on, too small a one from the last. */
 const OFTEN_MISTAKEN: Readonly<Record<TorqueUnit, readonly TorqueUnit[]>> = {
   N·m: ['lbf·in', 'cN·m', 'kgf·cm', 'dN·m', 'ozf·in', 'lbf·ft', 'kgf·m', 'kN·m'],
   cN·m: ['N·m', 'ozf·in', 'dN·m'],
@@ -38,10 +37,14 @@ const OFTEN_MISTAKEN: Readonly<Record<TorqueUnit, readonly TorqueUnit[]>> = {
  * @param plausible what makes sense for the fastener at hand
  */
 export function likelyUnit(torque: number, unit: TorqueUnit, plausible: TorqueRange): TorqueUnit | undefined {
-  return OFTEN_MISTAKEN[unit].find((other) => {
+  const isPlausible = (other: TorqueUnit): boolean => {
     const torqueNm = convertTorque(torque, other, 'N·m');
     return torqueNm >= plausible.lowestNm && torqueNm <= plausible.highestNm;
-  });
+  };
+  const others = OFTEN_MISTAKEN[unit];
+  return convertTorque(torque, unit, 'N·m') > plausible.highestNm
+    ? others.find(isPlausible)
+    : others.findLast(isPlausible);
 }
 
 /**
