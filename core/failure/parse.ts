@@ -2,7 +2,11 @@ import type { z } from 'zod';
 import { invalid, ok, type Result } from './failure.ts';
 
 const path = (segments: readonly PropertyKey[]): string =>
-  segments.map((segment, index) => (typeof segment === 'number' ? `[${segment}]` : `${index === 0 ? '' : '.'}${String(segment)}`)).join('');
+  segments
+    .map((segment, index) =>
+      typeof segment === 'number' ? `[${segment}]` : `${index === 0 ? '' : '.'}${String(segment)}`,
+    )
+    .join('');
 
 /**
  * Reads unknown input through a schema; the first refusal becomes an `invalid` failure that names the field.

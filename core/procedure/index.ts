@@ -1,2 +1,5 @@
 export * from './procedure.ts';
+export * from './setting.ts';
 export * from './step.ts';
+export * from './steps.ts';
+export * from './wind-up.ts';
