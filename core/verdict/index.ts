@@ -1,1 +1,2 @@
 export * from './verdict.ts';
+export * from './judge-quantities.ts';

@@ -1,1 +1,3 @@
+export * from './calibration-state.ts';
+export * from './uncertainty.ts';
 export * from './wrench.ts';

@@ -1,0 +1,108 @@
+import { z } from 'zod';
+import { invalid, ok, type Result } from '../failure/failure.ts';
+import type { Reason, Verdict } from './verdict.ts';
+
+type Known = NonNullable<Reason['quantity']>;
+
+/** One measured quantity with its limits, all in one unit. */
+export interface Quantity<Name extends string = Known> {
+  readonly name: Name;
+  /** Left out: not measured. */
+  readonly value?: number | undefined;
+  readonly lower?: number | undefined;
+  readonly upper?: number | undefined;
+  /** Inside, but nearer to a limit than this, is doubtful. Left out: 0. */
+  readonly guardBand?: number | undefined;
+}
+
+export const quantitiesSchema = z.strictObject({
+  quantities: z
+    .array(
+      z.strictObject({
+        name: z.string().trim().min(1).max(100),
+        value: z.number().optional(),
+        lower: z.number().optional(),
+        upper: z.number().optional(),
+        guardBand: z.number().min(0).optional(),
+      }),
+    )
+    .min(1)
+    .max(100),
+});
+
+/** Why the verdict is what it is, one for each quantity in the order given. */
+export interface Finding<Name extends string = Known> {
+  code: 'inside' | 'below-lower' | 'above-upper' | 'inside-guard-band' | 'not-measured';
+  quantity: Name;
+  value?: number;
+  /** The limit that was missed or is too near. */
+  limit?: number;
+}
+
+const VERDICT_OF: Readonly<Record<Finding['code'], Verdict>> = {
+  'above-upper': 'over',
+  'below-lower': 'under',
+  'inside-guard-band': 'doubtful',
+  'not-measured': 'doubtful',
+  inside: 'within',
+};
+
+/** What hides what: a fastener pulled over is told so, whatever else was too little. */
+const PRECEDENCE: readonly Verdict[] = ['over', 'under', 'doubtful', 'within'];
+
+/**
+ * One verdict over several quantities: `over` before `under` before `doubtful` before `within`. A figure exactly on a
+ * limit is inside; one exactly as far from it as the guard band is not in doubt. Nothing is rounded.
+ *
+ * @returns refused with a field such as `quantities[1].lower` where limits are missing, crossed, or no numbers
+ * @source decision with guard band: JCGM 106:2012, 8.3; zones as in ILAC-G8:09/2019
+ */
+export function judgeQuantities<Name extends string = Known>(
+  quantities: readonly Quantity<Name>[],
+): Result<{ verdict: Verdict; reasons: Finding<Name>[] }> {
+  if (quantities.length === 0) return invalid('quantities', 'there is nothing to judge', 'at least one quantity');
+  for (const [index, quantity] of quantities.entries()) {
+    const flaw = flawOf(quantity, `quantities[${index}]`);
+    if (flaw) return flaw;
+  }
+  const reasons = quantities.map((quantity) => findingOf(quantity));
+  const verdict = PRECEDENCE.find((candidate) => reasons.some(({ code }) => VERDICT_OF[code] === candidate));
+  if (!verdict) throw new Error('every finding has a verdict');
+  return ok({ verdict, reasons });
+}
+
+function flawOf<Name extends string>(quantity: Quantity<Name>, field: string): ReturnType<typeof invalid> | undefined {
+  const { name, lower, upper, guardBand } = quantity;
+  for (const part of ['value', 'lower', 'upper', 'guardBand'] as const) {
+    const figure = quantity[part];
+    if (figure !== undefined && !Number.isFinite(figure)) {
+      return invalid(`${field}.${part}`, `${part} of ${name} is ${figure}`, 'a finite number');
+    }
+  }
+  if (lower === undefined && upper === undefined) {
+    return invalid(field, `${name} has no limits`, 'a lower limit, an upper limit, or both');
+  }
+  if (lower !== undefined && upper !== undefined && lower > upper) {
+    return invalid(
+      `${field}.lower`,
+      `the lower limit ${lower} of ${name} lies above the upper ${upper}`,
+      `at most ${upper}`,
+    );
+  }
+  if (guardBand !== undefined && guardBand < 0) {
+    return invalid(`${field}.guardBand`, `the guard band of ${name} is ${guardBand}`, '0 or more');
+  }
+  return undefined;
+}
+
+function findingOf<Name extends string>({ name, value, lower, upper, guardBand = 0 }: Quantity<Name>): Finding<Name> {
+  if (value === undefined) return { code: 'not-measured', quantity: name };
+  const found = { quantity: name, value };
+  if (upper !== undefined && value > upper) return { code: 'above-upper', ...found, limit: upper };
+  if (lower !== undefined && value < lower) return { code: 'below-lower', ...found, limit: lower };
+  const aboveLower = lower === undefined ? Number.POSITIVE_INFINITY : value - lower;
+  const belowUpper = upper === undefined ? Number.POSITIVE_INFINITY : upper - value;
+  const limit = aboveLower <= belowUpper ? lower : upper;
+  if (Math.min(aboveLower, belowUpper) >= guardBand || limit === undefined) return { code: 'inside', ...found };
+  return { code: 'inside-guard-band', ...found, limit };
+}
