@@ -1,0 +1,120 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fastener, plausibleTorque } from './fastener.ts';
+import { profileOf } from './profile.ts';
+import { PROPERTY_CLASSES } from './property-class.ts';
+import { THREADS } from './thread.ts';
+
+fc.configureGlobal({ seed: 24 });
+
+const dataOf = (thread: string, propertyClass?: string) => {
+  const data = fastener(thread, propertyClass);
+  if (!data.ok) throw new Error(JSON.stringify(data.failure));
+  return data.value;
+};
+
+describe('threads', () => {
+  it('have one designation each', () => {
+    expect(new Set(THREADS.map(({ designation }) => designation)).size).toBe(THREADS.length);
+  });
+
+  it.each(THREADS)('$designation: root, minor, stress, pitch and major diameter follow in size', (thread) => {
+    const { minorDiameterMm, pitchDiameterMm, stressAreaMm2 } = profileOf(thread);
+    const stressDiameterMm = Math.sqrt((4 * stressAreaMm2) / Math.PI);
+    const inOrder = [minorDiameterMm - thread.pitchMm, minorDiameterMm, pitchDiameterMm, thread.majorDiameterMm];
+    expect(inOrder.toSorted((a, b) => a - b)).toEqual(inOrder);
+    expect(stressDiameterMm > minorDiameterMm && stressDiameterMm < pitchDiameterMm).toBe(true);
+  });
+
+  it('carry more the larger they are and the finer their pitch', () => {
+    const pair = fc.tuple(fc.constantFrom(...THREADS), fc.constantFrom(...THREADS));
+    fc.assert(
+      fc.property(pair, ([a, b]) => {
+        fc.pre(a.system === b.system && a.majorDiameterMm >= b.majorDiameterMm && a.pitchMm <= b.pitchMm);
+        expect(profileOf(a).stressAreaMm2).toBeGreaterThanOrEqual(profileOf(b).stressAreaMm2);
+      }),
+    );
+  });
+});
+
+describe('fastener', () => {
+  it('gives geometry alone when no class is named', () => {
+    const data = dataOf('M10');
+    expect(data).toMatchObject({ thread: 'M10', majorDiameterMm: 10, pitchMm: 1.5, notes: [] });
+    expect(data).not.toHaveProperty('proofLoadN');
+    expect(data.pitchDiameterMm).toBeCloseTo(9.026, 3);
+  });
+
+  it('gives loads that are stress times stress area', () => {
+    const data = dataOf('M12', '10.9');
+    expect(data.proofLoadN).toBe(830 * data.stressAreaMm2);
+    expect(data.tensileLoadN).toBe(1040 * data.stressAreaMm2);
+  });
+
+  it.each([
+    ['M16', '8.8', 580],
+    ['M18', '8.8', 600],
+  ])('%s %s has %d MPa under proof load: the step of class 8.8', (thread, propertyClass, proofStressMPa) => {
+    expect(dataOf(thread, propertyClass)).toMatchObject({ proofStressMPa });
+  });
+
+  it.each([
+    ['3/4-10 UNC', '2', 55],
+    ['7/8-9 UNC', '2', 33],
+    ['1-8 UNC', '5', 85],
+    ['1 1/8-7 UNC', '5', 74],
+    ['1 1/2-6 UNC', '8', 120],
+  ])('%s grade %s has %d ksi under proof load', (thread, propertyClass, ksi) => {
+    expect(dataOf(thread, propertyClass).proofStressMPa).toBeCloseTo(ksi * 6.894757293168361, 10);
+  });
+
+  it.each([['8.8'], ['class 8.8'], ['8,8'], [' 8.8 ']])('reads the class “%s”', (text) => {
+    expect(dataOf('M10', text).propertyClass).toBe('8.8');
+  });
+
+  it.each([['5'], ['grade 5'], ['Grade 5'], ['gr. 5'], ['SAE 5'], ['SAE J429 grade 5'], ['sae j429 Gr 5']])(
+    'reads the grade “%s”',
+    (text) => {
+      expect(dataOf('1/2-13 UNC', text).propertyClass).toBe('SAE J429 grade 5');
+    },
+  );
+
+  it.each([
+    ['M20', '9.8', '9.8 does not exist for M20 (ISO 898-1).', 'one of 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 10.9, 12.9'],
+    ['M10', 'grade 5', 'SAE J429 grade 5 belongs to Unified threads; M10 is ISO metric.', 'one of 4.6'],
+    ['3/8-16 UNC', '8.8', '8.8 belongs to ISO metric threads; 3/8-16 UNC is Unified.', 'one of SAE J429 grade 2'],
+    ['2-4.5 UNC', '8', 'SAE J429 grade 8 does not exist for 2-4.5 UNC (SAE J429).', 'no class'],
+    ['M10', '7.7', '“7.7” is no property class known here.', 'one of 4.6'],
+    ['M10', '', 'There is no property class.', 'one of 4.6'],
+  ])('refuses %s with class “%s”', (thread, propertyClass, message, expected) => {
+    expect(fastener(thread, propertyClass)).toMatchObject({
+      failure: { field: 'propertyClass', message, expected: expect.stringContaining(expected) },
+    });
+  });
+
+  it.each([
+    ['M42', '10.9'],
+    ['M6x0.75', '8.8'],
+    ['#8-32 UNC', '5'],
+  ])('says that %s %s goes beyond the standard', (thread, propertyClass) => {
+    expect(dataOf(thread, propertyClass).notes).toEqual([expect.stringContaining('only where the maker says so')]);
+  });
+
+  it('knows a proof stress below yield below tensile strength in every class', () => {
+    for (const { proofStressMPa, yieldStrengthMPa, tensileStrengthMPa } of PROPERTY_CLASSES) {
+      expect(proofStressMPa < yieldStrengthMPa && yieldStrengthMPa < tensileStrengthMPa).toBe(true);
+    }
+  });
+});
+
+describe('plausibleTorque', () => {
+  it('holds the assembly torque of a dry M10 8.8 and not the same figure in lbf·ft for lbf·in', () => {
+    const { highestNm } = plausibleTorque(dataOf('M10', '8.8'));
+    expect(highestNm).toBeGreaterThan(60);
+    expect(highestNm).toBeLessThan(600);
+  });
+
+  it('takes the strongest class when none is named', () => {
+    expect(plausibleTorque(dataOf('M10'))).toEqual(plausibleTorque(dataOf('M10', '12.9')));
+  });
+});

@@ -1,0 +1,105 @@
+import { ok, type Result } from '../failure/failure.ts';
+import { HAND_TORQUE, type TorqueRange } from '../quantity/torque.ts';
+import { profileOf, rootDiameterMm } from './profile.ts';
+import { PROPERTY_CLASSES, type PropertyClass, readPropertyClass } from './property-class.ts';
+import { readThread } from './read-thread.ts';
+import type { Thread } from './thread.ts';
+
+/** What the standards say of one fastener. */
+export interface FastenerData {
+  readonly thread: string;
+  readonly system: Thread['system'];
+  readonly series: Thread['series'];
+  readonly majorDiameterMm: number;
+  readonly pitchMm: number;
+  readonly pitchDiameterMm: number;
+  readonly minorDiameterMm: number;
+  /** d3 of a metric bolt. */
+  readonly rootDiameterMm?: number;
+  readonly stressAreaMm2: number;
+  readonly propertyClass?: string;
+  readonly tensileStrengthMPa?: number;
+  readonly yieldStrengthMPa?: number;
+  readonly proofStressMPa?: number;
+  /** Stress area times stress under proof load. */
+  readonly proofLoadN?: number;
+  /** Stress area times tensile strength. */
+  readonly tensileLoadN?: number;
+  /** Where the figures go beyond what their standard covers. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Geometry of a thread and, with a class, strength and loads of its fastener.
+ *
+ * @param thread        designation, as `readThread` takes it
+ * @param propertyClass as `readPropertyClass` takes it
+ * @returns figures unrounded; ISO 898-1 rounds its areas and loads, so its printed loads differ by up to 0.5 %
+ * @source ISO 724:1993, ISO 898-1:2013, ASME B1.1-2003, SAE J429
+ */
+export function fastener(thread: string, propertyClass?: string): Result<FastenerData> {
+  const read = readThread(thread);
+  if (!read.ok) return read;
+  if (propertyClass === undefined) return ok(geometry(read.value));
+  const strength = readPropertyClass(propertyClass, read.value);
+  return strength.ok ? ok(withStrength(read.value, strength.value)) : strength;
+}
+
+function geometry(thread: Thread): FastenerData {
+  return {
+    thread: thread.designation,
+    system: thread.system,
+    series: thread.series,
+    majorDiameterMm: thread.majorDiameterMm,
+    pitchMm: thread.pitchMm,
+    ...profileOf(thread),
+    ...(thread.system === 'ISO metric' ? { rootDiameterMm: rootDiameterMm(thread) } : {}),
+    notes: [],
+  };
+}
+
+function withStrength(thread: Thread, strength: PropertyClass): FastenerData {
+  const base = geometry(thread);
+  return {
+    ...base,
+    propertyClass: strength.name,
+    tensileStrengthMPa: strength.tensileStrengthMPa,
+    yieldStrengthMPa: strength.yieldStrengthMPa,
+    proofStressMPa: strength.proofStressMPa,
+    proofLoadN: base.stressAreaMm2 * strength.proofStressMPa,
+    tensileLoadN: base.stressAreaMm2 * strength.tensileStrengthMPa,
+    notes: beyondStandard(thread, strength),
+  };
+}
+
+/** ISO 898-1:2013, clause 1: M1.6 to M39 coarse, M8x1 to M39x3 fine; SAE J429: from 1/4 in. */
+function beyondStandard(
+  { majorDiameterMm, series, designation }: Thread,
+  { name, standard }: PropertyClass,
+): readonly string[] {
+  const isMetric = standard === 'ISO 898-1';
+  const isInside = isMetric
+    ? majorDiameterMm <= 39 && (series === 'coarse' || majorDiameterMm >= 8)
+    : majorDiameterMm >= 6.35;
+  if (isInside) return [];
+  const range = isMetric ? 'M1.6 to M39, fine pitches from M8' : 'from 1/4 in';
+  return [`${standard} covers ${range}; ${name} on ${designation} holds only where the maker says so.`];
+}
+
+/** Friction never makes the nut factor larger than this on steel (common practice: dry, zinc coated). */
+const LARGEST_NUT_FACTOR = 0.35;
+
+/**
+ * Torques that make sense on a fastener: above the highest it breaks whatever the friction, so the figure is a slip.
+ *
+ * @param data without a class the strongest of its system is taken
+ * @source T = K d F with K = 0.35 and F the tensile load (common practice)
+ */
+export function plausibleTorque(data: FastenerData): TorqueRange {
+  const strongestMPa = Math.max(
+    ...PROPERTY_CLASSES.filter(({ system }) => system === data.system).map((row) => row.tensileStrengthMPa),
+  );
+  const tensileLoadN = data.tensileLoadN ?? data.stressAreaMm2 * strongestMPa;
+  const breakingNm = (LARGEST_NUT_FACTOR * data.majorDiameterMm * tensileLoadN) / 1000;
+  return { lowestNm: HAND_TORQUE.lowestNm, highestNm: Math.min(breakingNm, HAND_TORQUE.highestNm) };
+}

@@ -1,0 +1,102 @@
+import { invalid, ok, type Result } from '../failure/failure.ts';
+import { THREADS, type Thread } from './thread.ts';
+
+const MM_PER_INCH = 25.4;
+/** Decimal sizes such as `.313` for 5/16 are rounded to a thousandth of an inch. */
+const INCH_ROUNDING_MM = 0.0006 * MM_PER_INCH;
+
+const METRIC = /^M ?(?<size>\d+(?:[.,]\d+)?)(?: ?[Xx×*-] ?(?<pitch>\d+(?:[.,]\d+)?))?(?: ?- ?\d[A-Z](?:\d[A-Z])?)?$/;
+const INCH_SIZE = String.raw`(?:(?:#|NO\.?) ?(?<gauge>\d+)|(?:(?<inches>\d+)[ -])?(?<over>\d+)/(?<under>\d+)|(?<plain>\d*\.?\d+))`;
+const INCH = new RegExp(
+  `^${INCH_SIZE} ?(?:"|″|IN\\.?)? ?(?:[-–×X] ?| )?(?<perInch>\\d+(?:\\.5)?)? ?(?<series>UNC|UNF)?(?: ?- ?[123][AB])?$`,
+);
+
+/** What a designation asks for; `sizes` holds more than one when `4` may be #4 or 4 in. */
+interface Wanted {
+  readonly sizes: readonly number[];
+  readonly system: Thread['system'];
+  readonly fits: (thread: Thread) => boolean;
+}
+
+/**
+ * Reads the designation of a thread.
+ *
+ * @param text  `M10`, `M10x1.25`, `3/8-16 UNC`, `#8-32`, `1 1/2-6 UNC`; case, spaces, `×` and a tolerance class at
+ *              the end make no difference; the series may be left out where the pitch tells it, or the pitch where
+ *              the series does
+ * @param field named in the refusal, which tells the nearest known designations
+ */
+export function readThread(text: string, field = 'thread'): Result<Thread> {
+  const typed = tidy(text);
+  const wanted = metricWanted(typed) ?? inchWanted(typed);
+  if (wanted === undefined) {
+    const message = typed === '' ? 'There is no thread.' : `“${text.trim()}” is no designation of a thread.`;
+    return invalid(field, message, 'a designation such as M10, M10x1.25, 3/8-16 UNC or #8-32 UNC');
+  }
+  const sized = THREADS.filter((thread) => thread.system === wanted.system && hasSize(thread, wanted.sizes));
+  const [found, ...others] = sized.filter(wanted.fits);
+  if (found !== undefined && others.length === 0) return ok(found);
+  return invalid(
+    field,
+    `“${text.trim()}” ${found ? 'fits more than one thread' : 'is no thread known here'}.`,
+    nearest(sized, wanted),
+  );
+}
+
+/** One spelling for the readers below: upper case, single spaces, `1½` as `1 1/2`. */
+const tidy = (text: string): string =>
+  text
+    .replace(/(\d)(?=[¼½¾⅛⅜⅝⅞])/gu, '$1 ')
+    .normalize('NFKC')
+    .replaceAll('⁄', '/')
+    .toUpperCase()
+    .replace(/\s+/g, ' ')
+    .trim();
+
+const hasSize = (thread: Thread, sizes: readonly number[]): boolean =>
+  sizes.some((size) => Math.abs(size - thread.majorDiameterMm) < INCH_ROUNDING_MM);
+
+const isNear = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
+
+const decimal = (text: string): number => Number(text.replace(',', '.'));
+
+function metricWanted(typed: string): Wanted | undefined {
+  const parts = METRIC.exec(typed)?.groups;
+  if (parts?.size === undefined) return undefined;
+  const { size, pitch } = parts;
+  const fits = (thread: Thread) =>
+    pitch === undefined ? thread.series === 'coarse' : isNear(thread.pitchMm, decimal(pitch));
+  return { sizes: [decimal(size)], system: 'ISO metric', fits };
+}
+
+function inchWanted(typed: string): Wanted | undefined {
+  const parts = INCH.exec(typed)?.groups;
+  if (parts === undefined) return undefined;
+  const { perInch, series } = parts;
+  const fits = (thread: Thread) =>
+    (perInch === undefined || isNear(MM_PER_INCH / thread.pitchMm, Number(perInch))) &&
+    (series === undefined || thread.series === series);
+  return { sizes: inchSizes(parts).map((inches) => inches * MM_PER_INCH), system: 'Unified', fits };
+}
+
+/** Gauge number n has a basic diameter of 0.060 in + n × 0.013 in (ASME B1.1-2003). */
+const gaugeInches = (gauge: number): number => 0.06 + 0.013 * gauge;
+
+function inchSizes(parts: Readonly<Record<string, string | undefined>>): readonly number[] {
+  const { gauge, inches, over, under, plain } = parts;
+  if (gauge !== undefined) return [gaugeInches(Number(gauge))];
+  if (over !== undefined) return [Number(inches ?? 0) + Number(over) / Number(under)];
+  const size = Number(plain);
+  return Number.isInteger(size) ? [size, gaugeInches(size)] : [size];
+}
+
+/** Threads of the very size, or else the usual thread of the two sizes next to it. */
+function nearest(sized: readonly Thread[], { sizes, system }: Wanted): string {
+  const [size = 0] = sizes;
+  const usual = THREADS.filter(
+    (thread) => thread.system === system && (thread.series === 'coarse' || thread.series === 'UNC'),
+  );
+  const distance = (thread: Thread) => Math.abs(thread.majorDiameterMm - size);
+  const next = usual.toSorted((a, b) => distance(a) - distance(b)).slice(0, 2);
+  return (sized.length > 0 ? sized : next).map(({ designation }) => designation).join(' or ');
+}

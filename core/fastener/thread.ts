@@ -1,0 +1,45 @@
+import { METRIC_ROWS, type MetricRow } from './metric-threads.ts';
+import { UNIFIED_ROWS, type UnifiedRow } from './unified-threads.ts';
+
+const MM_PER_INCH = 25.4;
+
+/** A thread by its basic size; everything else of it follows from the basic profile. */
+export interface Thread {
+  /** As the standard writes it: `M10`, `M10x1.25`, `3/8-16 UNC`. */
+  readonly designation: string;
+  readonly system: 'ISO metric' | 'Unified';
+  readonly series: 'coarse' | 'fine' | 'UNC' | 'UNF';
+  /** The part ahead of the pitch: `M10`, `3/8`. */
+  readonly size: string;
+  readonly majorDiameterMm: number;
+  readonly pitchMm: number;
+}
+
+function metricThreads({ majorMm, coarseMm, fineMm }: MetricRow): readonly Thread[] {
+  const size = `M${majorMm}`;
+  const common = { system: 'ISO metric', size, majorDiameterMm: majorMm } as const;
+  const coarse =
+    coarseMm === undefined ? [] : [{ ...common, designation: size, series: 'coarse', pitchMm: coarseMm } as const];
+  return [
+    ...coarse,
+    ...fineMm.map((pitchMm) => ({ ...common, designation: `${size}x${pitchMm}`, series: 'fine', pitchMm }) as const),
+  ];
+}
+
+function unifiedThreads({ size, majorIn, unc, unf }: UnifiedRow): readonly Thread[] {
+  const thread = (series: 'UNC' | 'UNF', perInch: number): Thread => ({
+    designation: `${size}-${perInch} ${series}`,
+    system: 'Unified',
+    series,
+    size,
+    majorDiameterMm: majorIn * MM_PER_INCH,
+    pitchMm: MM_PER_INCH / perInch,
+  });
+  return [...(unc === undefined ? [] : [thread('UNC', unc)]), ...(unf === undefined ? [] : [thread('UNF', unf)])];
+}
+
+/** Every thread known, metric then inch, by diameter. */
+export const THREADS: readonly Thread[] = [
+  ...METRIC_ROWS.flatMap(metricThreads),
+  ...UNIFIED_ROWS.flatMap(unifiedThreads),
+];
