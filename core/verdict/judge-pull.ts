@@ -1,4 +1,5 @@
 import type { DecisionRule } from '../joint/joint.ts';
+import { appliedTorque } from '../procedure/setting.ts';
 import type { Step } from '../procedure/step.ts';
 import { expandedUncertaintyNm } from '../wrench/uncertainty.ts';
 import type { Tool } from '../wrench/wrench.ts';
@@ -38,8 +39,8 @@ export interface PullJudgement {
  */
 export function judgePull(step: Step, reading: PullReading, conditions: JudgingConditions): PullJudgement {
   if (step.kind === 'loosen') return { verdict: 'within', reasons: [{ code: 'loosening', quantity: 'torque', value: reading.torqueNm }] };
-  const uncertaintyNm = expandedUncertaintyNm(conditions.tool.wrench, reading.torqueNm);
-  const judged = judgeQuantities(quantitiesOf(step, reading, conditions, uncertaintyNm ?? 0));
+  const uncertaintyNm = uncertaintyAtFastenerNm(reading.torqueNm, conditions.tool);
+  const judged = judgeQuantities(quantitiesOf(step, reading, conditions, uncertaintyNm ?? NOBODY_KNOWS));
   if (!judged.ok) throw new Error(`a step that cannot be judged: ${JSON.stringify(judged.failure)}`);
   const { verdict, reasons } = slowed(step, reading, judged.value);
   return {
@@ -51,6 +52,17 @@ export function judgePull(step: Step, reading: PullReading, conditions: JudgingC
     ...(conditions.carriedDeg > 0 && step.angle ? { carriedDeg: conditions.carriedDeg } : {}),
     ...(uncertaintyNm === undefined ? {} : { expandedUncertaintyNm: uncertaintyNm }),
   };
+}
+
+/** Without a calibration nothing inside is certain: the guard band reaches over the whole window. */
+const NOBODY_KNOWS = Number.MAX_VALUE / 4;
+
+/** Of the torque as the wrench showed it, carried over the adapter's lever. */
+function uncertaintyAtFastenerNm(torqueNm: number, { wrench, adapter }: Tool): number | undefined {
+  const lever = appliedTorque(1, wrench.leverMm, adapter);
+  if (!lever.ok) throw new Error('a tool that was taken has a lever that is possible');
+  const shownNm = expandedUncertaintyNm(wrench, torqueNm / lever.value.factor);
+  return shownNm === undefined ? undefined : shownNm * lever.value.factor;
 }
 
 function quantitiesOf(step: Step, reading: PullReading, conditions: JudgingConditions, uncertaintyNm: number): readonly Quantity[] {
