@@ -36,11 +36,8 @@ export function readThread(text: string, field = 'thread'): Result<Thread> {
   const sized = THREADS.filter((thread) => thread.system === wanted.system && hasSize(thread, wanted.sizes));
   const [found, ...others] = sized.filter(wanted.fits);
   if (found !== undefined && others.length === 0) return ok(found);
-  return invalid(
-    field,
-    `“${text.trim()}” ${found ? 'fits more than one thread' : 'is no thread known here'}.`,
-    nearest(sized, wanted),
-  );
+  const unknown = sized.length > 0 ? 'is none of the threads of its size' : 'is no thread known here';
+  return invalid(field, `“${text.trim()}” ${found ? 'fits more than one thread' : unknown}.`, nearest(sized, wanted));
 }
 
 /** One spelling for the readers below: upper case, single spaces, `1½` as `1 1/2`. */
