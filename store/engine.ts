@@ -1,0 +1,52 @@
+import { type Failure, failed, type Result } from '@clampwright/core/failure';
+import type { ControlledTransaction, Kysely } from 'kysely';
+import type { Tables } from './tables.ts';
+
+/** Reads and transactions alike. */
+export type Database = Kysely<Tables>;
+export type Transaction = ControlledTransaction<Tables>;
+
+/** One database product behind the store: the only thing that differs between them. */
+export interface Engine {
+  /** For reading what is committed; never waits for a writer. */
+  readonly reading: Database;
+  /** For transactions that write, one at a time. */
+  readonly writing: Database;
+  /** What the medium refused, in words and with a remedy; undefined when the error is a bug. */
+  explain(error: unknown): Failure | undefined;
+  /** Changes when another process has committed something; costs microseconds. */
+  dataVersion(): number;
+  close(): Promise<void>;
+}
+
+/** What a transaction needs of an engine. */
+export type Writer = Pick<Engine, 'writing' | 'explain'>;
+
+/** Runs storage work; what the medium refuses becomes a failure, anything else is a bug and goes on its way. */
+export async function attempt<T>(engine: Pick<Engine, 'explain'>, work: () => Promise<Result<T>>): Promise<Result<T>> {
+  try {
+    return await work();
+  } catch (error) {
+    const failure = engine.explain(error);
+    if (failure) return failed(failure);
+    throw error;
+  }
+}
+
+/**
+ * Runs work in one transaction: committed when it succeeds, rolled back when it fails or throws,
+ * and also when what came of it is not worth keeping.
+ */
+export function transact<T>(engine: Writer, work: (trx: Transaction) => Promise<Result<T>>, isKept: (value: T) => boolean = () => true): Promise<Result<T>> {
+  return attempt(engine, async () => {
+    const trx = await engine.writing.startTransaction().execute();
+    try {
+      const result = await work(trx);
+      await (result.ok && isKept(result.value) ? trx.commit() : trx.rollback()).execute();
+      return result;
+    } catch (error) {
+      if (!trx.isCommitted && !trx.isRolledBack) await trx.rollback().execute();
+      throw error;
+    }
+  });
+}

@@ -1,0 +1,18 @@
+import type { ColumnDataType, Kysely } from 'kysely';
+import type { Tables } from '../tables.ts';
+
+/** What the database products write differently when tables are made. */
+export interface Dialect {
+  /** A whole number that counts upwards by itself and never gives the same number twice. */
+  readonly counter: 'integer' | 'bigserial';
+  readonly bytes: Extract<ColumnDataType, 'blob' | 'bytea'>;
+  /** Statements that hold what is append-only. */
+  readonly guards: () => readonly string[];
+}
+
+/** One step of the schema. A step that was released is never changed: the next one mends it. */
+export interface Migration {
+  readonly version: number;
+  readonly name: string;
+  readonly up: (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
+}

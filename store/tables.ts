@@ -1,0 +1,123 @@
+import type { Generated } from 'kysely';
+
+/* The tables as they lie in the database: text ids, ISO text times, JSON as text, flags as 0 and 1. */
+
+/** `demo`: 1 when the row belongs to the invented scenario and goes with it. */
+type Flag = 0 | 1;
+
+export interface SchemaVersionsTable {
+  readonly version: number;
+  readonly name: string;
+}
+
+/** Derived from the entries, one row a job; can be made anew from them at any time. */
+export interface JobsTable {
+  readonly id: string;
+  readonly demo: Flag;
+  readonly title: string;
+  readonly asset_name: string;
+  readonly asset_location: string;
+  readonly status: 'open' | 'signed-off' | 'closed';
+  readonly done: number;
+  readonly total: number;
+  readonly retorques: string;
+  readonly opened_at: string;
+  readonly last_at: string;
+  readonly last_seq: number;
+  readonly last_hash: string;
+}
+
+/** `entry` is the whole entry in canonical form, as it was hashed. `arrival` counts over all jobs. */
+export interface EntriesTable {
+  readonly arrival: Generated<number>;
+  readonly job_id: string;
+  readonly seq: number;
+  readonly id: string;
+  readonly entry: string;
+}
+
+export interface TracesTable {
+  readonly pull_id: string;
+  readonly job_id: string;
+  readonly samples: Uint8Array;
+}
+
+export interface SealsTable {
+  readonly job_id: string;
+  readonly seal: string;
+}
+
+export interface JointsTable {
+  readonly id: string;
+  readonly demo: Flag;
+}
+
+export interface JointRevisionsTable {
+  readonly joint_id: string;
+  readonly revision: number;
+  readonly status: 'draft' | 'released';
+  readonly content: string;
+}
+
+/** What is kept in a register: things known by name, added once. */
+export interface RegisterTable {
+  readonly id: string;
+  readonly demo: Flag;
+  readonly name: string;
+  readonly content: string;
+}
+
+export interface CalibrationsTable {
+  readonly wrench_id: string;
+  /** Counts from 1 in the order in which they were added. */
+  readonly number: number;
+  readonly calibrated_on: string;
+  readonly summary: string;
+}
+
+export interface PeopleTable {
+  readonly id: string;
+  readonly demo: Flag;
+  readonly name: string;
+  readonly role: 'technician' | 'lead' | 'keeper' | 'reader';
+  readonly pin_hash: string | null;
+}
+
+export interface SessionsTable {
+  readonly token_hash: string;
+  readonly person_id: string;
+  readonly expires_at: string;
+  readonly ended_at: string | null;
+}
+
+export interface MappingsTable {
+  readonly name: string;
+  readonly demo: Flag;
+  readonly mapping: string;
+}
+
+export interface SettingsTable {
+  readonly name: string;
+  readonly value: string;
+}
+
+export interface Tables {
+  readonly schema_versions: SchemaVersionsTable;
+  readonly jobs: JobsTable;
+  readonly entries: EntriesTable;
+  readonly traces: TracesTable;
+  readonly seals: SealsTable;
+  readonly joints: JointsTable;
+  readonly joint_revisions: JointRevisionsTable;
+  readonly wrenches: RegisterTable;
+  readonly adapters: RegisterTable;
+  readonly extensions: RegisterTable;
+  readonly assets: RegisterTable;
+  readonly calibrations: CalibrationsTable;
+  readonly people: PeopleTable;
+  readonly sessions: SessionsTable;
+  readonly mappings: MappingsTable;
+  readonly settings: SettingsTable;
+}
+
+export const flag = (demo: boolean | undefined): Flag => (demo ? 1 : 0);
