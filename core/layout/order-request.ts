@@ -5,20 +5,23 @@ import { countPlaces } from './places.ts';
 import { byMethod } from './positions-in-order.ts';
 
 const size = z.number().int().min(1).max(MOST_POSITIONS);
+const spacing = z.number().positive().max(100_000);
 
 /** What is asked for when only an order is wanted, without a joint. */
 export const orderRequestSchema = z.strictObject({
-  layout: z.enum(['circle', 'rectangle', 'line']),
-  /** Positions of a circle or a line, 2 to 200. */
-  count: z.number().int().min(2).max(MOST_POSITIONS).optional(),
-  rows: size.optional(),
-  columns: size.optional(),
-  /** A rectangle with fasteners along its edge only, numbered clockwise from the upper left; else row by row. */
-  edgeOnly: z.boolean().optional(),
-  /** Spacing of a rectangle; left out: the same both ways. */
-  pitchXMm: z.number().positive().max(100_000).optional(),
-  pitchYMm: z.number().positive().max(100_000).optional(),
-  method: z.enum(ORDER_METHODS),
+  layout: z.enum(['circle', 'rectangle', 'line']).describe('how the positions lie'),
+  count: z.number().int().min(2).max(MOST_POSITIONS).optional().describe('positions of a circle or a line, 2 to 200'),
+  rows: size.optional().describe('rows of a rectangle'),
+  columns: size.optional().describe('columns of a rectangle'),
+  edgeOnly: z
+    .boolean()
+    .optional()
+    .describe(
+      'a rectangle with fasteners along its edge only, numbered clockwise from the upper left; else row by row',
+    ),
+  pitchXMm: spacing.optional().describe('spacing of columns, mm; left out: as that of rows'),
+  pitchYMm: spacing.optional().describe('spacing of rows, mm; left out: as that of columns'),
+  method: z.enum(ORDER_METHODS).describe('how the order runs'),
 });
 export type OrderRequest = z.infer<typeof orderRequestSchema>;
 

@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { invalid, ok, type Result } from '../failure/failure.ts';
 import { checkTorque, HAND_TORQUE, type TorqueRange } from '../quantity/torque.ts';
 
@@ -9,18 +8,6 @@ export interface Lever {
   /** 0 straight out, 90 square to the handle, 180 folded back over it. */
   readonly angleDeg: number;
 }
-
-const leverFields = {
-  /** From the square drive to the marked point of the hand. */
-  leverMm: z.number().positive().max(100_000),
-  /** From the square drive to the centre of the fastener; 0 without an adapter. */
-  adapterMm: z.number().min(0).max(100_000),
-  /** 0 straight out, 90 square to the handle, 180 folded back over it. */
-  adapterAngleDeg: z.number().min(-360).max(360),
-};
-
-export const wrenchSettingSchema = z.strictObject({ torqueNm: z.number().min(0), ...leverFields });
-export const appliedTorqueSchema = z.strictObject({ readingNm: z.number().min(0), ...leverFields });
 
 const UP_TO_HAND_TORQUE: TorqueRange = { lowestNm: 0, highestNm: HAND_TORQUE.highestNm };
 

@@ -19,15 +19,16 @@ export const quantitiesSchema = z.strictObject({
   quantities: z
     .array(
       z.strictObject({
-        name: z.string().trim().min(1).max(100),
-        value: z.number().optional(),
-        lower: z.number().optional(),
-        upper: z.number().optional(),
-        guardBand: z.number().min(0).optional(),
+        name: z.string().trim().min(1).max(100).describe('what was measured, such as torque'),
+        value: z.number().optional().describe('measured figure; left out: not measured'),
+        lower: z.number().optional().describe('lower limit, in the unit of the figure'),
+        upper: z.number().optional().describe('upper limit, in the unit of the figure'),
+        guardBand: z.number().min(0).optional().describe('nearer than this to a limit is doubtful'),
       }),
     )
     .min(1)
-    .max(100),
+    .max(100)
+    .describe('quantities with their limits'),
 });
 
 /** Why the verdict is what it is, one for each quantity in the order given. */

@@ -1,0 +1,9 @@
+export type { Calculation } from './calculation.ts';
+export {
+  CALCULATIONS,
+  type CalculationName,
+  calculate,
+  calculateMany,
+  inputJsonSchema,
+  outputJsonSchema,
+} from './registry.ts';

@@ -1,0 +1,50 @@
+import { z } from 'zod';
+import type { Result } from '../failure/failure.ts';
+import type { Calculation } from './calculation.ts';
+import { convert } from './convert.ts';
+import { fastener } from './fastener.ts';
+import { tighteningOrder } from './tightening-order.ts';
+import { verdict } from './verdict.ts';
+import { appliedTorque, wrenchSetting } from './wrench-setting.ts';
+
+/** Every calculation; to add one, add its file and a line here. */
+export const CALCULATIONS = [
+  convert,
+  fastener,
+  wrenchSetting,
+  appliedTorque,
+  tighteningOrder,
+  verdict,
+] as const satisfies readonly Calculation[];
+
+export type CalculationName = (typeof CALCULATIONS)[number]['name'];
+
+function entryOf(name: CalculationName): Calculation {
+  const entry = CALCULATIONS.find((candidate) => candidate.name === name);
+  if (!entry) throw new Error(`no calculation ${name}`);
+  return entry;
+}
+
+/**
+ * Runs a calculation on one input.
+ *
+ * @param input anything; refused with the field and what it wants unless the calculation's schema takes it
+ */
+export const calculate = (name: CalculationName, input: unknown): Result<unknown> => entryOf(name).run(input);
+
+/** Runs a calculation on each input; `{ error }` stands in the place of each one that is refused. */
+export function calculateMany(name: CalculationName, inputs: readonly unknown[]): readonly unknown[] {
+  const { run } = entryOf(name);
+  return inputs.map((input) => {
+    const result = run(input);
+    return result.ok ? result.value : { error: result.failure };
+  });
+}
+
+/** JSON Schema (2020-12) of what a calculation takes, made when it is asked for. */
+export const inputJsonSchema = (name: CalculationName): z.core.JSONSchema.BaseSchema =>
+  z.toJSONSchema(entryOf(name).input, { io: 'input' });
+
+/** JSON Schema (2020-12) of what a calculation gives. */
+export const outputJsonSchema = (name: CalculationName): z.core.JSONSchema.BaseSchema =>
+  z.toJSONSchema(entryOf(name).output, { io: 'output' });
