@@ -14,10 +14,11 @@ const findingSchema = z.strictObject({
   limit: z.number().optional().describe('the limit that was missed or is too near'),
 });
 
+const figure = (number: number | undefined): string => (number === undefined ? '' : showNumber(number, 'en'));
+
 /** The sentence of the catalogue, with every digit of the figures and the name that the quantity was given. */
 function sentence({ code, quantity, value, limit }: Finding<string>): string {
   const what = quantity.charAt(0).toUpperCase() + quantity.slice(1);
-  const figure = (number: number | undefined) => (number === undefined ? '' : showNumber(number, 'en'));
   return fill(english[`reason.${code}`], { what, value: figure(value), limit: figure(limit) });
 }
 
