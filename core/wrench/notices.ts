@@ -1,0 +1,53 @@
+import type { JointContent } from '../joint/joint.ts';
+import { showNumber } from '../quantity/show-number.ts';
+import { tightening, torqueAims } from './aims.ts';
+import { calibrationState, daysToCalibration } from './calibration-state.ts';
+import type { Notice } from './objection.ts';
+import { expandedUncertaintyNm } from './uncertainty.ts';
+import type { Tool } from './wrench.ts';
+
+/** Half the window over the expanded uncertainty should be at least this (common practice). */
+const LEAST_RATIO = 4;
+
+/**
+ * What should be known of a tool although it may be taken: calibration due within 30 days, a window narrow for the
+ * uncertainty, an extension whose wind-up nobody knows on a stage that needs an angle.
+ *
+ * @param onDate ISO 8601, a day or an instant
+ */
+export const toolNotices = (tool: Tool, content: JointContent, onDate: string): readonly Notice[] => [
+  ...dueSoon(tool, onDate),
+  ...narrowWindows(tool, content),
+  ...unknownWindUp(tool, content),
+];
+
+function dueSoon({ wrench }: Tool, onDate: string): readonly Notice[] {
+  const daysLeft = daysToCalibration(wrench, onDate);
+  if (!wrench.calibration || daysLeft === undefined || calibrationState(wrench, onDate) !== 'soon') return [];
+  return [{ code: 'calibration-soon', dueOn: wrench.calibration.dueOn, daysLeft }];
+}
+
+function narrowWindows(tool: Tool, content: JointContent): readonly Notice[] {
+  return torqueAims(content, tool).flatMap(({ stage, round, settingNm, widthNm }) => {
+    const uncertaintyNm = expandedUncertaintyNm(tool.wrench, settingNm);
+    const ratio = uncertaintyNm === undefined ? Number.POSITIVE_INFINITY : widthNm / 2 / uncertaintyNm;
+    return ratio < LEAST_RATIO ? [{ code: 'uncertainty-ratio', stage, round, ratio }] : [];
+  });
+}
+
+function unknownWindUp({ extension }: Tool, { stages }: JointContent): readonly Notice[] {
+  if (!extension || extension.stiffnessNmPerDeg !== undefined) return [];
+  return tightening(stages).flatMap(({ stage, angle }) => (angle ? [{ code: 'wind-up-unknown', stage }] : []));
+}
+
+/** A notice in plain English, as a record keeps it. */
+export function sayNotice(notice: Notice): string {
+  switch (notice.code) {
+    case 'calibration-soon':
+      return `Its calibration is due on ${notice.dueOn}.`;
+    case 'uncertainty-ratio':
+      return `Stage ${notice.stage}, round ${notice.round}: the window is only ${showNumber(notice.ratio, 'en', { decimals: 1 })} times the uncertainty on either side; 4 is usual.`;
+    case 'wind-up-unknown':
+      return `Stage ${notice.stage}: the extension winds up and its stiffness is not known, so the angle reads too large.`;
+  }
+}
