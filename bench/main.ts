@@ -1,0 +1,28 @@
+import type { BenchResult } from './result.ts';
+
+/** Every benchmark by name; each runs ours and its peer's and says how they compare. */
+const BENCHMARKS = {
+  'durable-append': async () => (await import('./durable-append.ts')).run(),
+  'open-job': async () => (await import('./open-job.ts')).run(),
+  'csv-import': async () => (await import('./csv-import.ts')).run(),
+  'page-load': async () => (await import('./page-load.ts')).run(),
+  'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
+} as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
+
+const figure = (value: number): string => (value >= 100 ? Math.round(value).toLocaleString('en') : value.toPrecision(3));
+
+function show({ name, ours, peer, unit, ratio, note }: BenchResult): string {
+  return `${name}\n  ours ${figure(ours)} ${unit}   peer ${figure(peer)} ${unit}   ratio ${ratio.toFixed(2)}\n  ${note}\n`;
+}
+
+const asked = process.argv.slice(2);
+const unknown = asked.find((name) => !(name in BENCHMARKS));
+if (unknown !== undefined) {
+  process.stderr.write(`There is no benchmark ${unknown}; there are ${Object.keys(BENCHMARKS).join(', ')}.\n`);
+  process.exit(2);
+}
+for (const [name, run] of Object.entries(BENCHMARKS)) {
+  if (asked.length > 0 && !asked.includes(name)) continue;
+  process.stderr.write(`${name} …\n`);
+  for (const result of await run()) process.stdout.write(show(result));
+}
