@@ -38,11 +38,17 @@ describe('the figure to aim at', () => {
   });
 
   it('takes off what is turned already, and never asks for less than nothing', () => {
-    expect(aimOf(step, { wrench }, 20)).toMatchObject({ ok: true, value: { angle: { lowerDeg: 10, turnDeg: 15, upperDeg: 20 } } });
+    expect(aimOf(step, { wrench }, 20)).toMatchObject({
+      ok: true,
+      value: { angle: { lowerDeg: 10, turnDeg: 15, upperDeg: 20 } },
+    });
     expect(aimOf(step, { wrench }, 60)).toMatchObject({ ok: true, value: { angle: { lowerDeg: 0, turnDeg: 0 } } });
   });
 
   it('is refused with the adapter that cannot be', () => {
-    expect(aimOf(step, { wrench, adapter: { lengthMm: 500, angleDeg: 180 } })).toMatchObject({ ok: false, failure: { field: 'adapterMm' } });
+    expect(aimOf(step, { wrench, adapter: { lengthMm: 500, angleDeg: 180 } })).toMatchObject({
+      ok: false,
+      failure: { field: 'adapterMm' },
+    });
   });
 });

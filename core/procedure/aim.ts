@@ -14,7 +14,9 @@ export interface AimingTool {
 export interface StepAim {
   readonly torque: { readonly lowerNm: number; readonly settingNm: number; readonly upperNm: number } | undefined;
   /** Still to turn, as the wrench shows it. `windUpDeg` of it goes into the extension. */
-  readonly angle: { readonly lowerDeg: number; readonly turnDeg: number; readonly upperDeg: number; readonly windUpDeg: number } | undefined;
+  readonly angle:
+    | { readonly lowerDeg: number; readonly turnDeg: number; readonly upperDeg: number; readonly windUpDeg: number }
+    | undefined;
   /** Torque shown from which angle is counted. */
   readonly angleFromNm: number | undefined;
   /** Setting over torque at the fastener: 1 without an adapter. */
@@ -34,11 +36,21 @@ export function aimOf(step: Step, tool: AimingTool, carriedDeg = 0): Result<Step
   const { factor } = unit.value;
   const { torque, angle, angleFromNm } = step;
   const stiffness = tool.extension?.stiffnessNmPerDeg;
-  const windUp = stiffness === undefined || !torque || !angle ? 0 : windUpDeg(torque.targetNm, angleFromNm ?? 0, stiffness);
+  const windUp =
+    stiffness === undefined || !torque || !angle ? 0 : windUpDeg(torque.targetNm, angleFromNm ?? 0, stiffness);
   const shown = (deg: number): number => Math.max(0, deg - carriedDeg + windUp);
   return ok({
-    torque: torque && { lowerNm: torque.lowerNm * factor, settingNm: torque.targetNm * factor, upperNm: torque.upperNm * factor },
-    angle: angle && { lowerDeg: shown(angle.lowerDeg), turnDeg: shown(angle.targetDeg), upperDeg: shown(angle.upperDeg), windUpDeg: windUp },
+    torque: torque && {
+      lowerNm: torque.lowerNm * factor,
+      settingNm: torque.targetNm * factor,
+      upperNm: torque.upperNm * factor,
+    },
+    angle: angle && {
+      lowerDeg: shown(angle.lowerDeg),
+      turnDeg: shown(angle.targetDeg),
+      upperDeg: shown(angle.upperDeg),
+      windUpDeg: windUp,
+    },
     angleFromNm: angleFromNm === undefined ? undefined : angleFromNm * factor,
     factor,
   });

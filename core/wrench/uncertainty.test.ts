@@ -6,6 +6,8 @@ import { expandedUncertaintyNm } from './uncertainty.ts';
 const withCalibration = (expandedUncertaintyPercent: number, resolutionNm: number) =>
   aWrench({ resolutionNm }, { expandedUncertaintyPercent });
 
+const at = (torqueNm: number) => expandedUncertaintyNm(withCalibration(1.2, 0.5), torqueNm)!;
+
 describe('expanded uncertainty of a torque', () => {
   it('is that of the calibration where the display resolves finely', () => {
     expect(expandedUncertaintyNm(withCalibration(1, 1e-9), 100)).toBeCloseTo(1, 9);
@@ -23,8 +25,6 @@ describe('expanded uncertainty of a torque', () => {
   it('does not pretend to know that of a wrench never calibrated', () => {
     expect(expandedUncertaintyNm(uncalibrated(), 100)).toBeUndefined();
   });
-
-  const at = (torqueNm: number) => expandedUncertaintyNm(withCalibration(1.2, 0.5), torqueNm)!;
 
   it('grows with the size of the torque, whichever way it turns', () => {
     const torque = fc.double({ min: 0, max: 2000, noNaN: true });
