@@ -1,0 +1,12 @@
+/** What can go wrong with a simulated pull. The list the screen offers is the same (`server/api/contract.ts`). */
+export const FAULTS = [
+  'none',
+  'crossed-thread',
+  'already-tight',
+  'stripped-thread',
+  'yielded',
+  'pulled-too-fast',
+  'stopped-short',
+  'over-run',
+] as const;
+export type Fault = (typeof FAULTS)[number];
