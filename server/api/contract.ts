@@ -20,6 +20,7 @@ export const newPersonSchema = z.strictObject({
   role: roleSchema,
   pin: z.string().regex(/^\d{4,12}$/, '4 to 12 digits'),
 });
+export type NewPerson = z.infer<typeof newPersonSchema>;
 
 /** Who is at this screen; `person` is null for somebody who only looks. `firstStart`: there are no people yet. */
 export const sessionSchema = z.strictObject({
@@ -65,6 +66,7 @@ export const newJobSchema = z.strictObject({
     .min(1)
     .max(40),
 });
+export type NewJob = z.infer<typeof newJobSchema>;
 
 /** A lead's word given at somebody else's screen. */
 export const leadWordSchema = z.strictObject({ personId: z.uuid(), pin: z.string().min(1).max(12) });
@@ -103,6 +105,7 @@ export const jointListItemSchema = z.strictObject({
 });
 export type JointListItem = z.infer<typeof jointListItemSchema>;
 export const jointHistorySchema = z.strictObject({ revisions: z.array(jointRevisionSchema), demo: z.boolean() });
+export type JointHistory = z.infer<typeof jointHistorySchema>;
 /** Keeps a draft: makes the joint, changes its draft, or begins a new revision after a released one. */
 export const saveJointSchema = z.strictObject({ id: z.uuid(), content: jointContentSchema });
 
