@@ -6,6 +6,7 @@ export interface MetricRow {
 }
 
 // ISO 261:1998, table 2, M1.6 to M64 (from memory); ISO 262:1998, the part of it for screws, bolts and nuts (secondary table).
+// M6x0.5 is not in ISO 261; tables of taps have it.
 export const METRIC_ROWS: readonly MetricRow[] = [
   { majorMm: 1.6, coarseMm: 0.35, fineMm: [0.2] },
   { majorMm: 1.8, coarseMm: 0.35, fineMm: [0.2] },
@@ -18,7 +19,7 @@ export const METRIC_ROWS: readonly MetricRow[] = [
   { majorMm: 4.5, coarseMm: 0.75, fineMm: [0.5] },
   { majorMm: 5, coarseMm: 0.8, fineMm: [0.5] },
   { majorMm: 5.5, fineMm: [0.5] },
-  { majorMm: 6, coarseMm: 1, fineMm: [0.75] },
+  { majorMm: 6, coarseMm: 1, fineMm: [0.75, 0.5] },
   { majorMm: 7, coarseMm: 1, fineMm: [0.75] },
   { majorMm: 8, coarseMm: 1.25, fineMm: [1, 0.75] },
   { majorMm: 9, coarseMm: 1.25, fineMm: [1, 0.75] },

@@ -1,0 +1,6 @@
+// Prints every published value beside ours. Builds what it needs; fails when one value misses.
+import path from 'node:path';
+import { must, ROOT, run, tool } from './steps.js';
+
+must('building core and validation', tool('tsc'), ['-b', 'validation']);
+process.exitCode = run(process.execPath, [path.join(ROOT, 'validation', 'dist', 'print.js')]);
