@@ -7,6 +7,26 @@ const jointsRoute = createRoute({
   component: lazyRouteComponent(() => import('../joints/joints-place.tsx')),
 });
 
+const jointRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/joints/$jointId',
+  component: lazyRouteComponent(() => import('../joints/joint-place.tsx')),
+});
+
+const jointEditorRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/joints/$jointId/edit',
+  validateSearch: ({ isNew }: { isNew?: unknown }) => (isNew === true ? { isNew } : {}),
+  component: lazyRouteComponent(() => import('../joints/editor-place.tsx')),
+});
+
+const newJobRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/jobs/new',
+  validateSearch: ({ joint }: { joint?: unknown }) => (typeof joint === 'string' ? { joint } : {}),
+  component: lazyRouteComponent(() => import('../joints/new-job-place.tsx')),
+});
+
 const wrenchesRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/wrenches',
@@ -19,10 +39,23 @@ const recordsRoute = createRoute({
   component: lazyRouteComponent(() => import('../records/records-place.tsx')),
 });
 
+const verifyRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/records/verify',
+  component: lazyRouteComponent(() => import('../records/verify-place.tsx')),
+});
+
 const benchRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/bench',
   component: lazyRouteComponent(() => import('../bench/bench-place.tsx')),
+});
+
+const calculationRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/bench/$name',
+  validateSearch: ({ input }: { input?: unknown }) => (input === undefined ? {} : { input }),
+  component: lazyRouteComponent(() => import('../bench/calculation-place.tsx')),
 });
 
 const workshopRoute = createRoute({
@@ -38,4 +71,16 @@ const importRoute = createRoute({
 });
 
 /** The lead's and the keeper's screens, each fetched when it is first opened. */
-export const leadRoutes = [jointsRoute, wrenchesRoute, recordsRoute, benchRoute, workshopRoute, importRoute] as const;
+export const leadRoutes = [
+  jointsRoute,
+  jointRoute,
+  jointEditorRoute,
+  newJobRoute,
+  wrenchesRoute,
+  recordsRoute,
+  verifyRoute,
+  benchRoute,
+  calculationRoute,
+  workshopRoute,
+  importRoute,
+] as const;

@@ -19,6 +19,12 @@ const jobRoute = createRoute({
   component: lazyRouteComponent(() => import('../jobs/job-place.tsx')),
 });
 
+const continueRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/jobs/$jobId/continue',
+  component: lazyRouteComponent(() => import('../jobs/continue-place.tsx')),
+});
+
 const workRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/jobs/$jobId/work/$jointRef',
@@ -26,4 +32,4 @@ const workRoute = createRoute({
 });
 
 /** The technician's screens, each fetched when it is first opened. */
-export const technicianRoutes = [todayRoute, jobsRoute, jobRoute, workRoute] as const;
+export const technicianRoutes = [todayRoute, jobsRoute, jobRoute, continueRoute, workRoute] as const;

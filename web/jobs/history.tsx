@@ -1,0 +1,46 @@
+import type { Entry } from '@clampwright/core/record';
+import { useState } from 'react';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../app/language.ts';
+import { Button } from '../parts/button.tsx';
+import { showInstant } from '../parts/dates.ts';
+import { Sheet } from '../parts/sheet.tsx';
+import { VerdictBadge } from '../parts/verdict-badge.tsx';
+import { historyWords } from './history-words.ts';
+
+const SHOWN_FIRST = 20;
+
+/** Everything that was appended to a job, the latest first. */
+export function History({ entries }: { readonly entries: readonly Entry[] }) {
+  const { t } = useTranslation();
+  const [isWhole, setWhole] = useState(false);
+  const shown = isWhole ? entries : entries.slice(-SHOWN_FIRST);
+  const hidden = entries.length - shown.length;
+  return (
+    <Sheet title={t('history.title')}>
+      <ol className="history" reversed start={entries.length}>
+        {shown.toReversed().map((entry) => (
+          <HistoryLine key={entry.id} entry={entry} entries={entries} />
+        ))}
+      </ol>
+      {hidden > 0 ? <Button onPress={() => setWhole(true)}>{t('history.whole', { count: hidden })}</Button> : null}
+    </Sheet>
+  );
+}
+
+function HistoryLine({ entry, entries }: { readonly entry: Entry; readonly entries: readonly Entry[] }) {
+  const { t } = useTranslation();
+  const language = useLanguage();
+  const { body } = entry;
+  const verdict = body.kind === 'pull' || body.kind === 'pull-moved' ? body.judgement.verdict : undefined;
+  return (
+    <li className="history-line">
+      <span className="soft small history-when">
+        {t('history.when-by', { when: showInstant(entry.at, language), name: entry.by.name })}
+      </span>
+      <span>
+        {historyWords(entry, entries, language)} {verdict ? <VerdictBadge verdict={verdict} /> : null}
+      </span>
+    </li>
+  );
+}

@@ -1,0 +1,60 @@
+import type { JobJoint } from '@clampwright/core/record';
+import { Link } from '@tanstack/react-router';
+import { useTranslation } from 'react-i18next';
+import { buttonClass } from '../parts/button.tsx';
+import { Notice } from '../parts/notice.tsx';
+import { Progress } from '../parts/progress.tsx';
+import { Sheet } from '../parts/sheet.tsx';
+import type { JobInHand } from './job-in-hand.ts';
+import { JointNeeds } from './joint-needs.tsx';
+import { progressOfJoint } from './place-in-work.ts';
+import { StageTable } from './stage-table.tsx';
+import { ToolInHand } from './tool-in-hand.tsx';
+
+interface JointSheetProps {
+  readonly job: JobInHand;
+  readonly jobJoint: JobJoint;
+}
+
+/** One joint of a job: what it needs, its stages, the wrench for it, and the way to its working screen. */
+export function JointSheet({ job, jobJoint }: JointSheetProps) {
+  const { t } = useTranslation();
+  const joint = job.state.joints.find(({ ref }) => ref === jobJoint.ref);
+  if (!joint) return null;
+  const { content } = jobJoint.joint;
+  const progress = progressOfJoint(joint);
+  return (
+    <Sheet
+      title={t('joint.heading', { ref: jobJoint.ref, label: jobJoint.label })}
+      side={<Progress {...progress} label={t('job.progress', { title: jobJoint.label })} />}
+    >
+      {content.cautions.length > 0 ? (
+        <Notice kind="caution" title={t('joint.cautions')}>
+          <ul className="caution-list">
+            {content.cautions.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        </Notice>
+      ) : null}
+      <JointNeeds jobJoint={jobJoint} tool={joint.tools.at(-1)} />
+      <StageTable content={content} />
+      <ToolInHand job={job} joint={joint} />
+      <div className="actions">
+        <Link
+          to="/jobs/$jobId/work/$jointRef"
+          params={{ jobId: job.state.jobId, jointRef: joint.ref }}
+          className={buttonClass(joint.next ? 'primary' : 'plain')}
+          aria-label={t('joint.to-work-named', { label: jobJoint.label })}
+        >
+          {t(workWord(joint.next !== undefined, progress.done))}
+        </Link>
+      </div>
+    </Sheet>
+  );
+}
+
+function workWord(isOpen: boolean, done: number): 'joint.look' | 'job.begin' | 'job.continue' {
+  if (!isOpen) return 'joint.look';
+  return done === 0 ? 'job.begin' : 'job.continue';
+}

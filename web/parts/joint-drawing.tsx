@@ -1,0 +1,131 @@
+import { type JointDrawing as Drawing, jointDrawing, type Layout, verdictMark } from '@clampwright/core/layout';
+import type { Verdict } from '@clampwright/core/verdict';
+import { type KeyboardEvent, useRef } from 'react';
+
+/** How one position is drawn. */
+export interface SpotLook {
+  readonly verdict?: Verdict | undefined;
+  /** The next one in the order of the work. */
+  readonly isNext?: boolean;
+  /** The one in hand, picked from the order. */
+  readonly isPicked?: boolean;
+  /** Told to those who hear the page. */
+  readonly name: string;
+}
+
+interface JointDrawingProps {
+  readonly layout: Layout;
+  /** What the drawing shows, in words. */
+  readonly label: string;
+  readonly look: (position: number) => SpotLook;
+  /** Positions in the order to come, drawn as a line. */
+  readonly coming?: readonly number[];
+  /** Absent: a picture, not a choice. */
+  readonly onPick?: ((position: number) => void) | undefined;
+}
+
+/** A joint as it is seen from the tool side, with what stands at each position. */
+export function JointDrawing({ layout, label, look, coming = [], onPick }: JointDrawingProps) {
+  const drawing = jointDrawing(layout);
+  const { x, y, width, height } = drawing.viewBox;
+  const frame = useRef<SVGSVGElement>(null);
+  const move = (event: KeyboardEvent, position: number) => {
+    const step = STEPS[event.key];
+    if (step === undefined) return;
+    event.preventDefault();
+    const to = ((position - 1 + step + drawing.spots.length) % drawing.spots.length) + 1;
+    frame.current?.querySelector<SVGGElement>(`[data-position="${to}"]`)?.focus();
+  };
+  const inHand = coming[0] ?? 1;
+  return (
+    <svg
+      ref={frame}
+      className="joint-drawing"
+      viewBox={`${x} ${y} ${width} ${height}`}
+      role={onPick ? 'group' : 'img'}
+      aria-label={label}
+    >
+      {drawing.outline.map((d) => (
+        <path key={d} d={d} className="joint-outline" />
+      ))}
+      <ComingLine drawing={drawing} coming={coming} />
+      {drawing.spots.map((spot) => {
+        const spotLook = look(spot.position);
+        const body = <Spot spot={spot} look={spotLook} />;
+        return onPick ? (
+          // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- a drawing has no button element
+          <g
+            key={spot.position}
+            role="button"
+            className="joint-spot-button"
+            data-position={spot.position}
+            tabIndex={spot.position === inHand ? 0 : -1}
+            aria-label={spotLook.name}
+            onClick={() => onPick(spot.position)}
+            onKeyDown={(event) => {
+              if (event.key === 'Enter' || event.key === ' ') {
+                event.preventDefault();
+                onPick(spot.position);
+              } else move(event, spot.position);
+            }}
+          >
+            {body}
+          </g>
+        ) : (
+          <g key={spot.position}>{body}</g>
+        );
+      })}
+    </svg>
+  );
+}
+
+const STEPS: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
+
+type DrawnSpot = Drawing['spots'][number];
+
+function Spot({ spot, look }: { readonly spot: DrawnSpot; readonly look: SpotLook }) {
+  const { xMm, yMm, radiusMm } = spot;
+  const state = [
+    'joint-spot',
+    look.isNext ? 'joint-spot-next' : '',
+    look.isPicked ? 'joint-spot-picked' : '',
+    look.verdict ? `verdict-${look.verdict}` : '',
+  ];
+  return (
+    <g className={state.filter(Boolean).join(' ')} transform={`translate(${xMm} ${yMm})`}>
+      {look.isNext || look.isPicked ? <circle r={radiusMm * RING} className="joint-spot-ring" /> : null}
+      <circle r={radiusMm} className="joint-spot-head" />
+      <text className="joint-spot-number" fontSize={radiusMm} dy="0.36em" textAnchor="middle">
+        {spot.position}
+      </text>
+      {look.verdict ? (
+        <path
+          className="joint-spot-mark"
+          transform={`translate(${radiusMm * MARK_AT} ${radiusMm * MARK_AT})`}
+          d={verdictMark(look.verdict, radiusMm)}
+        />
+      ) : null}
+    </g>
+  );
+}
+
+const RING = 1.32;
+const MARK_AT = 0.75;
+/** Steps of the order that are drawn: more would cover the joint. */
+const STEPS_SHOWN = 4;
+
+function ComingLine({ drawing, coming }: { readonly drawing: Drawing; readonly coming: readonly number[] }) {
+  const spots = coming.slice(0, STEPS_SHOWN + 1).flatMap((position) => drawing.spots[position - 1] ?? []);
+  return spots.slice(1).map((to, index) => {
+    const from = spots[index];
+    if (!from) return null;
+    return (
+      <path
+        key={to.position}
+        className="joint-coming"
+        opacity={1 - index / (STEPS_SHOWN + 1)}
+        d={`M${from.xMm} ${from.yMm} L${to.xMm} ${to.yMm}`}
+      />
+    );
+  });
+}

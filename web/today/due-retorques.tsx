@@ -1,0 +1,43 @@
+import type { Today } from '@clampwright/server/contract';
+import { Link } from '@tanstack/react-router';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../app/language.ts';
+import { showDate } from '../parts/dates.ts';
+import { Sheet } from '../parts/sheet.tsx';
+import { DueMark } from './due-mark.tsx';
+
+type Retorque = Today['retorques'][number];
+
+const DAY_MS = 86_400_000;
+
+/** Days after a closing are known to be past; hours of running and kilometres only the asset knows. */
+const isPast = (due: Retorque, nowMs: number): boolean =>
+  due.unit === 'd' && Date.parse(due.closedAt) + due.after * DAY_MS <= nowMs;
+
+/** Joints of closed jobs that want to be tightened again. */
+export function DueRetorques({ retorques }: { readonly retorques: Today['retorques'] }) {
+  const { t } = useTranslation();
+  const language = useLanguage();
+  return (
+    <Sheet title={t('today.retorques')}>
+      {retorques.length === 0 ? <p className="soft">{t('today.no-retorques')}</p> : null}
+      <ul className="due-list">
+        {retorques.map((due) => (
+          <li key={`${due.jobId} ${due.note}`} className="due-row">
+            <DueMark isPast={isPast(due, Date.now())} />
+            <span>
+              <Link to="/jobs/$jobId" params={{ jobId: due.jobId }}>
+                <strong>{due.assetName}</strong>
+              </Link>
+              <br />
+              <span className="soft">{due.note || due.jobTitle}</span>
+            </span>
+            <span className="due-when">
+              {t(`today.retorque.${due.unit}`, { after: due.after, on: showDate(due.closedAt, language) })}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </Sheet>
+  );
+}

@@ -1,0 +1,48 @@
+import { sayFailure } from '@clampwright/core/language';
+import { aimOf, type Step } from '@clampwright/core/procedure';
+import type { TorqueUnit } from '@clampwright/core/quantity';
+import type { CellState } from '@clampwright/core/record';
+import type { Tool } from '@clampwright/core/wrench';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../app/language.ts';
+import { Button } from '../parts/button.tsx';
+import { Notice } from '../parts/notice.tsx';
+import { AimFigures } from './aim-figures.tsx';
+import { TorqueBar } from './torque-bar.tsx';
+import type { LiveTorque } from './work-place.tsx';
+
+interface AimPanelProps {
+  readonly cell: CellState;
+  readonly step: Step;
+  readonly tool: Tool | undefined;
+  readonly unit: TorqueUnit;
+  /** Picked by hand, not the next in the order. */
+  readonly isPicked: boolean;
+  readonly liveTorque: LiveTorque | undefined;
+  readonly onBack: () => void;
+}
+
+/** The next position and the figure to aim at, as large as the screen allows. */
+export function AimPanel({ cell, step, tool, unit, isPicked, liveTorque, onBack }: AimPanelProps) {
+  const { t } = useTranslation();
+  const language = useLanguage();
+  const aim = tool && aimOf(step, tool, cell.carriedDeg);
+  return (
+    <section className="aim" aria-labelledby="aim-position">
+      <div className="aim-head">
+        <h2 id="aim-position" className="aim-position">
+          {t(isPicked ? 'aim.picked' : 'aim.next')} <span className="aim-number">{cell.ref.position}</span>
+        </h2>
+        {isPicked ? <Button onPress={onBack}>{t('aim.back')}</Button> : null}
+      </div>
+      {step.kind === 'loosen' ? <p className="aim-loosen">{t('aim.loosen')}</p> : null}
+      {aim && !aim.ok ? <Notice kind="alarm">{sayFailure(aim.failure, language)}</Notice> : null}
+      {tool && aim?.ok ? (
+        <AimFigures aim={aim.value} step={step} tool={tool} unit={unit} carriedDeg={cell.carriedDeg} />
+      ) : null}
+      {aim?.ok && aim.value.torque && liveTorque ? (
+        <TorqueBar window={aim.value.torque} live={liveTorque} unit={unit} />
+      ) : null}
+    </section>
+  );
+}

@@ -1,0 +1,99 @@
+import type { JobJoint, JointState } from '@clampwright/core/record';
+import { useState } from 'react';
+import { useTranslation } from 'react-i18next';
+import type { JobInHand } from '../jobs/job-in-hand.ts';
+import { cellsOfPosition, placeInWork } from '../jobs/place-in-work.ts';
+import { Notice } from '../parts/notice.tsx';
+import { AimPanel } from './aim-panel.tsx';
+import { ConflictDialog } from './conflict-dialog.tsx';
+import { JointDone } from './joint-done.tsx';
+import { lastPullOf } from './last-pull.ts';
+import { LastVerdict } from './last-verdict.tsx';
+import { NextThing } from './next-thing.tsx';
+import { PositionAttempts } from './position-attempts.tsx';
+import { PositionList } from './position-list.tsx';
+import { SendingState } from './sending-state.tsx';
+import { SignalChoice } from './signal-choice.tsx';
+import { usePullSender } from './use-pull-sender.ts';
+import { useSignals } from './use-signals.ts';
+import { WorkDrawing } from './work-drawing.tsx';
+import type { LiveTorque } from './work-place.tsx';
+import { WorkStrip } from './work-strip.tsx';
+
+interface WorkScreenProps {
+  readonly job: JobInHand;
+  readonly joint: JointState;
+  readonly jobJoint: JobJoint;
+  readonly liveTorque: LiveTorque | undefined;
+  readonly isLiveLost: boolean;
+}
+
+/** What the technician looks at: the joint, the next position, the figure to aim at, the last verdict. */
+export function WorkScreen({ job, joint, jobJoint, liveTorque, isLiveLost }: WorkScreenProps) {
+  const { t } = useTranslation();
+  const [picked, setPicked] = useState<number>();
+  const sender = usePullSender(job.state.jobId, joint.ref);
+  const last = lastPullOf(job.entries, joint);
+  const signals = useSignals(last);
+  const place = placeInWork(joint);
+  const unit = jobJoint.joint.content.torqueUnit;
+  const [seenSeq, setSeenSeq] = useState(last?.seq);
+  if (last?.seq !== seenSeq) {
+    setSeenSeq(last?.seq);
+    // The picked position got its pull: the order of the round takes over again.
+    if (last?.position === picked) setPicked(undefined);
+  }
+  const position = picked ?? joint.next?.position;
+  const cell = position === undefined ? undefined : place.cells[position - 1];
+  const tool = joint.tools.at(-1);
+  const isOver = job.state.status === 'closed';
+  const pick = (chosen: number | undefined) => setPicked(chosen === joint.next?.position ? undefined : chosen);
+  return (
+    <div className="work">
+      <WorkStrip job={job} jobJoint={jobJoint} joint={joint} place={place} />
+      {isLiveLost ? <Notice kind="alarm" title={t('work.live-lost')} /> : null}
+      <div className="work-aim">
+        {cell && !isOver ? (
+          <>
+            <AimPanel
+              cell={cell}
+              step={place.step}
+              tool={tool}
+              unit={unit}
+              isPicked={picked !== undefined}
+              liveTorque={liveTorque}
+              onBack={() => setPicked(undefined)}
+            />
+            <NextThing job={job} joint={joint} jobJoint={jobJoint} step={place.step} cell={cell} sender={sender} />
+          </>
+        ) : null}
+        <SendingState sender={sender} unit={unit} />
+        {joint.next ? null : <JointDone job={job} joint={joint} />}
+      </div>
+      <div className="work-drawing">
+        <WorkDrawing
+          content={jobJoint.joint.content}
+          joint={joint}
+          place={place}
+          position={position}
+          onPick={isOver ? undefined : pick}
+        />
+        <SignalChoice signals={signals.chosen} onChange={signals.choose} />
+      </div>
+      <div className="work-last">
+        <LastVerdict job={job} joint={joint} jobJoint={jobJoint} last={last} />
+        {position === undefined ? null : (
+          <PositionAttempts
+            position={position}
+            cells={cellsOfPosition(joint, position)}
+            steps={joint.steps}
+            entries={job.entries}
+            unit={unit}
+          />
+        )}
+        <PositionList place={place} position={position} onPick={pick} />
+      </div>
+      {sender.sending.kind === 'clash' ? <ConflictDialog sending={sender.sending} unit={unit} sender={sender} /> : null}
+    </div>
+  );
+}
