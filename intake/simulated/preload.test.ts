@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_JOINT, EXAMPLE_TOOL } from './example.ts';
 import { angleAtTorque, looseFastener, torqueInMotionNm } from './fastener.ts';

@@ -1,6 +1,6 @@
 import { windUpDeg } from '@clampwright/core/procedure';
 import { traceSchema } from '@clampwright/core/record';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_JOINT, EXAMPLE_TOOL } from './example.ts';
 import { looseFastener, tightenedFastener } from './fastener.ts';
