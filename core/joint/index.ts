@@ -1,1 +1,2 @@
+export { checkJoint } from './check.ts';
 export * from './joint.ts';

@@ -1,0 +1,34 @@
+import type { Failure } from '../failure/failure.ts';
+import { fastenerKnown, spacingLeavesRoom, torqueCredible } from './checks/fastener.ts';
+import { ordersArePermutations } from './checks/orders.ts';
+import { angleAfterSeating, endsTightened, fullShareAtLast, shareScalesTorqueAlone } from './checks/sequence.ts';
+import { numbersHaveSource } from './checks/source.ts';
+import { typedFits } from './checks/typed.ts';
+import { angleCountsBelowWindow, speedLimitHasAngle, windowsInOrder, windowsPresent } from './checks/windows.ts';
+import type { JointContent } from './joint.ts';
+
+/** Each tells one kind of contradiction; a new one is a function and a line here. */
+const CHECKS: readonly ((content: JointContent) => readonly Failure[])[] = [
+  fastenerKnown,
+  spacingLeavesRoom,
+  windowsPresent,
+  windowsInOrder,
+  typedFits,
+  torqueCredible,
+  angleCountsBelowWindow,
+  speedLimitHasAngle,
+  angleAfterSeating,
+  endsTightened,
+  shareScalesTorqueAlone,
+  fullShareAtLast,
+  ordersArePermutations,
+  numbersHaveSource,
+];
+
+/**
+ * Every contradiction that a lead must mend before a joint is released.
+ *
+ * @param content what its schema let through
+ * @returns refusals with the path of the field, such as `stages[1].torque.lowerNm`; empty when it may be released
+ */
+export const checkJoint = (content: JointContent): readonly Failure[] => CHECKS.flatMap((check) => check(content));
