@@ -64,7 +64,7 @@ export function outcomeOf({ ours, theirs }: Check): Outcome {
     holds,
     ours: String(Number(got.toPrecision(10))),
     theirs: theirs.value,
-    difference: `${(share * 100).toFixed(4)} %`,
+    difference: `${(share * 100).toFixed(4).replace(/^-(?=0\.0*$)/, '')} %`,
   };
 }
 
