@@ -1,0 +1,54 @@
+import { sayFailure } from '@clampwright/core/language';
+import { showNumber } from '@clampwright/core/quantity';
+import { useCallback } from 'react';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../app/language.ts';
+import type { Fault } from './fault.ts';
+
+/** Words for what is wrong with a field, and what it wants. */
+export function useFaultWords(): (finding: Fault['finding']) => string {
+  const { t } = useTranslation('lead');
+  const language = useLanguage();
+  return useCallback(
+    (finding) => {
+      const figure = (value: number) => showNumber(value, language);
+      switch (finding.kind) {
+        case 'needed':
+          return t('fault.needed');
+        case 'number':
+          return t('fault.number', { text: finding.text, example: figure(12.5) });
+        case 'torque':
+          return finding.meant
+            ? t('fault.torque-meant', { text: finding.text, unit: finding.unit, meant: finding.meant })
+            : t('fault.torque', { text: finding.text, unit: finding.unit });
+        case 'lower-above-upper':
+          return t('fault.lower-above-upper');
+        case 'below-zero':
+          return t('fault.below-zero');
+        case 'due-before':
+          return t('fault.due-before');
+        case 'mend':
+          return t(`fault.mend.${finding.word}`);
+        case 'whole':
+          return t('fault.whole', { from: figure(finding.from), to: figure(finding.to) });
+        case 'between':
+          return Number.isFinite(finding.to)
+            ? t('fault.between', { from: figure(finding.from), to: figure(finding.to) })
+            : t('fault.at-least', { from: figure(finding.from) });
+        case 'positive':
+          return t('fault.positive');
+        case 'each-once':
+          return t('fault.each-once', { count: finding.count });
+        case 'label-twice':
+          return t('fault.label-twice', { label: finding.label });
+        case 'invalid':
+        case 'not-found':
+        case 'conflict':
+        case 'forbidden':
+        case 'unavailable':
+          return sayFailure(finding, language);
+      }
+    },
+    [t, language],
+  );
+}

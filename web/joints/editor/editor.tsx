@@ -1,0 +1,96 @@
+import type { JointContent } from '@clampwright/core/joint';
+import { isTorqueUnit, unitsOf } from '@clampwright/core/quantity';
+import { useMemo, useState } from 'react';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../../app/language.ts';
+import { FaultsProvider } from '../../forms/faults.tsx';
+import { FormText } from '../../forms/fields.tsx';
+import { LeaveGuard } from '../../forms/leave-guard.tsx';
+import { Select } from '../../parts/select.tsx';
+import { Sheet } from '../../parts/sheet.tsx';
+import { inTorqueUnit } from '../form/blank.ts';
+import type { JointForm } from '../form/joint-form.ts';
+import { readJoint } from '../form/read.ts';
+import { CautionsPart } from './cautions-part.tsx';
+import { EditorFoot } from './editor-foot.tsx';
+import { FastenerPart } from './fastener-part.tsx';
+import { LayoutPart } from './layout-part.tsx';
+import { DecisionPart, type JointPartProps, SourcePart } from './proof-part.tsx';
+import { RetorquePart, ReworkPart } from './rework-part.tsx';
+import { StagesPart } from './stages-part.tsx';
+
+interface EditorProps {
+  readonly initial: JointForm;
+  /** Keeps the draft; false when it could not be kept. */
+  readonly onSave: (content: JointContent) => Promise<boolean>;
+  readonly onRelease: () => Promise<void>;
+  readonly isBusy: boolean;
+}
+
+/** A joint being written. */
+export function Editor({ initial, onSave, onRelease, isBusy }: EditorProps) {
+  const language = useLanguage();
+  const [form, setForm] = useState(initial);
+  const [kept, setKept] = useState(initial);
+  const [isAskedFor, setAskedFor] = useState(false);
+  const reading = useMemo(() => readJoint(form, language), [form, language]);
+  const set = (part: Partial<JointForm>) => setForm((before) => ({ ...before, ...part }));
+  const save = async () => {
+    setAskedFor(true);
+    if (!reading.content || !(await onSave(reading.content))) return false;
+    setKept(form);
+    return true;
+  };
+  const release = async () => {
+    if (form === kept || (await save())) await onRelease();
+  };
+  return (
+    <FaultsProvider faults={reading.faults} isAskedFor={isAskedFor}>
+      <NamePart form={form} onChange={set} />
+      <FastenerPart fastener={form.fastener} onChange={(fastener) => set({ fastener })} />
+      <LayoutPart form={form.layout} layout={reading.layout} onChange={(layout) => set({ layout })} />
+      <StagesPart form={form} read={reading.stages} layout={reading.layout} onChange={set} />
+      <SourcePart form={form} onChange={set} />
+      <CautionsPart form={form} onChange={set} />
+      <ReworkPart form={form} onChange={set} />
+      <DecisionPart form={form} onChange={set} />
+      <RetorquePart form={form} onChange={set} />
+      <EditorFoot
+        reading={reading}
+        isDirty={form !== kept}
+        isBusy={isBusy}
+        onAsk={() => setAskedFor(true)}
+        onSave={() => void save()}
+        onRelease={() => void release()}
+      />
+      <LeaveGuard isDirty={form !== kept} />
+    </FaultsProvider>
+  );
+}
+
+const TORQUE_UNITS = unitsOf('torque').filter(isTorqueUnit);
+
+function NamePart({ form, onChange }: JointPartProps) {
+  const { t } = useTranslation('lead');
+  return (
+    <Sheet title={t('joint.what')}>
+      <div className="field-row">
+        <FormText
+          field="name"
+          label={t('joint.name')}
+          hint={t('joint.name-hint')}
+          value={form.name}
+          onChange={(name) => onChange({ name })}
+        />
+        <Select
+          size="narrow"
+          label={t('joint.torque-unit')}
+          hint={t('joint.torque-unit-hint')}
+          value={form.torqueUnit}
+          options={TORQUE_UNITS.map((value) => ({ value, label: value }))}
+          onChange={(torqueUnit) => onChange(inTorqueUnit(form, torqueUnit))}
+        />
+      </div>
+    </Sheet>
+  );
+}

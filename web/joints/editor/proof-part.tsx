@@ -1,0 +1,70 @@
+import { say } from '@clampwright/core/language';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../../app/language.ts';
+import { FormFigure, FormText } from '../../forms/fields.tsx';
+import { Select } from '../../parts/select.tsx';
+import { Sheet } from '../../parts/sheet.tsx';
+import type { JointForm } from '../form/joint-form.ts';
+
+const SOURCES = ['maker', 'standard', 'trial', 'derived'] as const;
+const RULES = ['simple', 'guarded'] as const;
+
+export interface JointPartProps {
+  readonly form: JointForm;
+  readonly onChange: (part: Partial<JointForm>) => void;
+}
+
+/** Where the numbers come from. */
+export function SourcePart({ form, onChange }: JointPartProps) {
+  const { t } = useTranslation('lead');
+  const language = useLanguage();
+  const { numbersSource } = form;
+  return (
+    <Sheet title={t('joint.source')}>
+      <div className="field-row">
+        <Select
+          label={t('joint.source-kind')}
+          value={numbersSource.kind}
+          options={SOURCES.map((value) => ({ value, label: say(language, `numbers.${value}`) }))}
+          onChange={(kind) => onChange({ numbersSource: { ...numbersSource, kind } })}
+        />
+        <FormText
+          isLong
+          field="numbersSource.text"
+          label={t('joint.source-text')}
+          hint={t('joint.source-hint')}
+          value={numbersSource.text}
+          onChange={(text) => onChange({ numbersSource: { ...numbersSource, text } })}
+        />
+      </div>
+    </Sheet>
+  );
+}
+
+/** When a pull counts as within. */
+export function DecisionPart({ form, onChange }: JointPartProps) {
+  const { t } = useTranslation('lead');
+  const { decisionRule } = form;
+  return (
+    <Sheet title={t('joint.decision')}>
+      <div className="field-row">
+        <Select
+          label={t('joint.decision-kind')}
+          value={decisionRule.kind}
+          options={RULES.map((value) => ({ value, label: t(`joint.decision-${value}`) }))}
+          onChange={(kind) => onChange({ decisionRule: { ...decisionRule, kind } })}
+        />
+        {decisionRule.kind === 'guarded' ? (
+          <FormFigure
+            field="decisionRule.factor"
+            label={t('joint.decision-factor')}
+            hint={t('joint.decision-factor-hint')}
+            value={decisionRule.factor}
+            onChange={(factor) => onChange({ decisionRule: { ...decisionRule, factor } })}
+          />
+        ) : null}
+      </div>
+      <p className="soft">{t(`joint.decision-${decisionRule.kind}-about`)}</p>
+    </Sheet>
+  );
+}

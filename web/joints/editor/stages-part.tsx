@@ -1,0 +1,43 @@
+import type { Layout } from '@clampwright/core/layout';
+import type { Stage } from '@clampwright/core/procedure';
+import { useTranslation } from 'react-i18next';
+import { nextKey, withoutRow, withRow, withRowMoved } from '../../forms/rows.ts';
+import { Button } from '../../parts/button.tsx';
+import { Sheet } from '../../parts/sheet.tsx';
+import { blankStage } from '../form/blank.ts';
+import { type StageForm } from '../form/joint-form.ts';
+import type { JointPartProps } from './proof-part.tsx';
+import { StagePart } from './stage-part.tsx';
+
+interface StagesPartProps extends JointPartProps {
+  readonly read: readonly (Stage | undefined)[];
+  readonly layout: Layout | undefined;
+}
+
+/** What is done to every position, stage after stage. */
+export function StagesPart({ form, read, layout, onChange }: StagesPartProps) {
+  const { t } = useTranslation('lead');
+  const { stages, torqueUnit } = form;
+  const set = (changed: readonly StageForm[]) => onChange({ stages: changed });
+  return (
+    <Sheet title={t('joint.stages')}>
+      {stages.map((stage, index) => (
+        <StagePart
+          key={stage.key}
+          stage={stage}
+          index={index}
+          count={stages.length}
+          read={read[index]}
+          layout={layout}
+          torqueUnit={torqueUnit}
+          onChange={(changed) => set(withRow(stages, changed))}
+          onMove={(by) => set(withRowMoved(stages, stage.key, by))}
+          onRemove={() => set(withoutRow(stages, stage.key))}
+        />
+      ))}
+      <Button onPress={() => set([...stages, blankStage(nextKey(stages), 'angle', torqueUnit)])}>
+        {t('stage.add')}
+      </Button>
+    </Sheet>
+  );
+}

@@ -1,0 +1,23 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { positionsIn, stillMissing, tapped } from './own-order.ts';
+
+it('puts a tapped position at the end and takes it out when it is tapped again', () => {
+  expect(tapped([1, 5], 3)).toEqual([1, 5, 3]);
+  expect(tapped([1, 5, 3], 5)).toEqual([1, 3]);
+});
+
+it('never holds a position twice, however it is tapped', () => {
+  fc.assert(
+    fc.property(fc.array(fc.integer({ min: 1, max: 9 })), (taps) => {
+      const order = taps.reduce<readonly number[]>(tapped, []);
+      expect(new Set(order).size).toBe(order.length);
+      expect([...order, ...stillMissing(order, 9)].toSorted((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
+    }),
+    { seed: 11 },
+  );
+});
+
+it.each(['1 5 3 7', '1, 5, 3, 7', '1-5-3-7', '1;5;3;7'])('reads the typed list %s', (text) => {
+  expect(positionsIn(text)).toEqual([1, 5, 3, 7]);
+});

@@ -1,0 +1,92 @@
+import { checkJoint, type JointContent } from '@clampwright/core/joint';
+import type { Layout } from '@clampwright/core/layout';
+import type { Stage } from '@clampwright/core/procedure';
+import type { Language } from '@clampwright/core/quantity';
+import type { Fault } from '../../forms/fault.ts';
+import { type Reader, readerIn } from '../../forms/reader.ts';
+import { whole } from '../../forms/whole.ts';
+import type { JointForm } from './joint-form.ts';
+import { faultOfCheck } from './mend.ts';
+import { readLayout } from './read-layout.ts';
+import { readStage } from './read-stage.ts';
+
+/** What a form says: the joint, if it can be kept as a draft, and all that must be mended before it is released. */
+export interface JointReading {
+  readonly content: JointContent | undefined;
+  /** What can be read already, for the drawing and the figures as they were understood. */
+  readonly layout: Layout | undefined;
+  readonly stages: readonly (Stage | undefined)[];
+  readonly faults: readonly Fault[];
+}
+
+/** Reads a joint's form in the language on screen. */
+export function readJoint(form: JointForm, language: Language): JointReading {
+  const reader = readerIn(language);
+  const layout = readLayout(form.layout, reader);
+  const stages = form.stages.map((stage, index) => readStage(stage, index, layout, reader));
+  const content = contentOf(form, layout, stages, reader);
+  const isKnown = (field: string) => reader.faults.some((fault) => field.startsWith(fault.field));
+  const checked = content
+    ? checkJoint(content)
+        .map((failure) => faultOfCheck(failure, content))
+        .filter((fault) => !isKnown(fault.field))
+    : [];
+  return { content, layout, stages, faults: [...reader.faults, ...checked] };
+}
+
+function contentOf(
+  form: JointForm,
+  layout: Layout | undefined,
+  stages: readonly (Stage | undefined)[],
+  reader: Reader,
+): JointContent | undefined {
+  const known = stages.filter((stage) => stage !== undefined);
+  const sourceText = reader.text('numbersSource.text', form.numbersSource.text);
+  return whole({
+    name: reader.text('name', form.name),
+    fastener: readFastener(form, reader),
+    layout,
+    stages: known.length === stages.length && known.length > 0 ? known : undefined,
+    numbersSource: whole({ kind: form.numbersSource.kind, text: sourceText }),
+    cautions: form.cautions.map((caution) => caution.text.trim()).filter((text) => text !== ''),
+    rework: readRework(form, reader),
+    decisionRule: readDecisionRule(form, reader),
+    torqueUnit: form.torqueUnit,
+    ...(form.retorque.used ? { retorque: readRetorque(form, reader) } : {}),
+  });
+}
+
+function readFastener({ fastener }: JointForm, reader: Reader) {
+  const propertyClass = fastener.propertyClass.trim();
+  return whole({
+    thread: reader.text('fastener.thread', fastener.thread),
+    ...(propertyClass === '' ? {} : { propertyClass }),
+    description: fastener.description.trim(),
+    lubricant: fastener.lubricant.trim(),
+    reuse: fastener.reuse,
+  });
+}
+
+const readRework = ({ rework }: JointForm, reader: Reader) =>
+  whole({
+    rule: rework.rule,
+    underContinues: rework.underContinues,
+    maximumAttempts: reader.number('rework.maximumAttempts', rework.maximumAttempts, {
+      isWhole: true,
+      from: 1,
+      to: 20,
+    }),
+  });
+
+function readDecisionRule({ decisionRule }: JointForm, reader: Reader) {
+  if (decisionRule.kind === 'simple') return { kind: decisionRule.kind };
+  const wants = { isPositive: true, to: 2 } as const;
+  return whole({ kind: decisionRule.kind, factor: reader.number('decisionRule.factor', decisionRule.factor, wants) });
+}
+
+const readRetorque = ({ retorque }: JointForm, reader: Reader) =>
+  whole({
+    after: reader.number('retorque.after', retorque.after, { isPositive: true }),
+    unit: retorque.unit,
+    note: retorque.note.trim(),
+  });

@@ -1,0 +1,75 @@
+import type { JointContent } from '@clampwright/core/joint';
+import { say } from '@clampwright/core/language';
+import { showNumber } from '@clampwright/core/quantity';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../app/language.ts';
+import { Notice } from '../parts/notice.tsx';
+import { Sheet } from '../parts/sheet.tsx';
+import { TitleBlock } from '../parts/title-block.tsx';
+import { PositionsDrawing } from './positions-drawing.tsx';
+import { StageSheet } from './stage-sheet.tsx';
+
+/** All that a revision says, to be read. */
+export function JointSheet({ content }: { readonly content: JointContent }) {
+  const { t } = useTranslation('lead');
+  return (
+    <>
+      <div className="with-drawing">
+        <JointFacts content={content} />
+        <PositionsDrawing layout={content.layout} />
+      </div>
+      {content.cautions.length > 0 ? (
+        <Notice kind="caution" title={t('joint.cautions')}>
+          <ul>
+            {content.cautions.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        </Notice>
+      ) : null}
+      <Sheet title={t('joint.stages')}>
+        {content.stages.map((stage, index) => (
+          <StageSheet key={index} stage={stage} number={index + 1} content={content} />
+        ))}
+      </Sheet>
+    </>
+  );
+}
+
+function JointFacts({ content }: { readonly content: JointContent }) {
+  const { t } = useTranslation('lead');
+  const language = useLanguage();
+  const { fastener, numbersSource, rework, decisionRule, retorque } = content;
+  const attempts = t('joint.attempts-said', { count: rework.maximumAttempts });
+  const cells = [
+    { label: t('joint.thread'), value: fastener.thread },
+    { label: t('joint.class'), value: fastener.propertyClass },
+    { label: t('joint.description'), value: fastener.description },
+    { label: t('joint.lubricant'), value: fastener.lubricant },
+    { label: t('joint.reuse'), value: say(language, `reuse.${fastener.reuse}`) },
+    { label: t('joint.torque-unit'), value: content.torqueUnit },
+    { label: t('joint.source'), value: `${say(language, `numbers.${numbersSource.kind}`)}: ${numbersSource.text}` },
+    {
+      label: t('joint.rework'),
+      value: [
+        say(language, `rework.${rework.rule}`),
+        attempts,
+        ...(rework.underContinues ? [say(language, 'record.under-continues')] : []),
+      ].join('; '),
+    },
+    {
+      label: t('joint.decision'),
+      value:
+        decisionRule.kind === 'guarded'
+          ? say(language, 'rule.guarded', { factor: showNumber(decisionRule.factor, language) })
+          : say(language, 'rule.simple'),
+    },
+    {
+      label: t('joint.retorque'),
+      value:
+        retorque &&
+        `${showNumber(retorque.after, language)} ${say(language, `after.${retorque.unit}`)} ${retorque.note}`,
+    },
+  ];
+  return <TitleBlock cells={cells} />;
+}

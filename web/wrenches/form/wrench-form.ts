@@ -1,0 +1,98 @@
+import { convert, type Language, type TorqueUnit } from '@clampwright/core/quantity';
+import type { Wrench } from '@clampwright/core/wrench';
+import type { Fault } from '../../forms/fault.ts';
+import { type Reader, readerIn } from '../../forms/reader.ts';
+import { whole } from '../../forms/whole.ts';
+
+export type LengthUnit = 'mm' | 'in';
+
+export interface WrenchForm {
+  readonly name: string;
+  readonly serial: string;
+  readonly type: Wrench['type'];
+  readonly class: string;
+  readonly unit: TorqueUnit;
+  readonly lowest: string;
+  readonly highest: string;
+  readonly resolution: string;
+  /** Empty: it shows no angle. */
+  readonly angleResolution: string;
+  readonly lever: string;
+  readonly lengthUnit: LengthUnit;
+  readonly connection: Wrench['connection']['kind'];
+  readonly path: string;
+}
+
+export const BLANK_WRENCH: WrenchForm = {
+  name: '',
+  serial: '',
+  type: 'I',
+  class: '',
+  unit: 'N·m',
+  lowest: '',
+  highest: '',
+  resolution: '',
+  angleResolution: '',
+  lever: '',
+  lengthUnit: 'mm',
+  connection: 'typed',
+  path: '',
+};
+
+export interface FormReading<T> {
+  readonly value: T | undefined;
+  readonly faults: readonly Fault[];
+}
+
+/** A value that only counts when nothing was wrong on the way to it. */
+export const reading = <T>(value: T | undefined, reader: Reader): FormReading<T> => ({
+  value: reader.faults.length === 0 ? value : undefined,
+  faults: reader.faults,
+});
+
+/** The wrench that stands in the form. */
+export function readWrench(form: WrenchForm, id: string, language: Language): FormReading<Wrench> {
+  const reader = readerIn(language);
+  const lowestNm = reader.torqueNm('lowestNm', form.lowest, form.unit);
+  const highestNm = reader.torqueNm('highestNm', form.highest, form.unit);
+  if (lowestNm !== undefined && highestNm !== undefined && lowestNm >= highestNm) {
+    reader.fault('highestNm', { kind: 'lower-above-upper' });
+  }
+  const isAngled = form.angleResolution.trim() !== '';
+  const wrench = whole({
+    id,
+    name: reader.text('name', form.name),
+    serial: reader.text('serial', form.serial),
+    type: form.type,
+    class: reader.text('class', form.class),
+    lowestNm,
+    highestNm,
+    resolutionNm: reader.torqueNm('resolutionNm', form.resolution, form.unit),
+    ...(isAngled
+      ? { angleResolutionDeg: reader.number('angleResolutionDeg', form.angleResolution, { isPositive: true, to: 90 }) }
+      : {}),
+    leverMm: readLengthMm(reader, 'leverMm', form.lever, form.lengthUnit),
+    connection: readConnection(form, reader),
+  });
+  return reading(wrench, reader);
+}
+
+/** A length above 0, mm. */
+export function readLengthMm(reader: Reader, field: string, text: string, unit: LengthUnit): number | undefined {
+  const length = reader.number(field, text, { isPositive: true });
+  return length === undefined ? undefined : reader.take(field, convert(length, unit, 'mm'));
+}
+
+/** A simulated wrench is set by its seed alone; any will do. */
+const SEED = 1;
+
+function readConnection(form: WrenchForm, reader: Reader): Wrench['connection'] | undefined {
+  switch (form.connection) {
+    case 'typed':
+      return { kind: 'typed' };
+    case 'simulated':
+      return { kind: 'simulated', seed: SEED };
+    case 'serial':
+      return whole({ kind: 'serial' as const, path: reader.text('connection.path', form.path) });
+  }
+}
