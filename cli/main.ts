@@ -49,7 +49,7 @@ record
   .option('--out <file>', 'where to; default: a name made from the job, in this folder')
   .option('--language <language>', 'en, de, fr or es', 'en')
   .action(async (job: string, options: { data?: string; format: string; out?: string; language: string }) => {
-    const { exportJob } = await import('./commands/record.ts');
+    const { exportJob } = await import('./commands/export.ts');
     await exportJob(job, options);
   });
 

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { invalid, ok, type Result } from '@clampwright/core/failure';
 import { type Verification, verifyRecord } from '@clampwright/core/record';
 import { endWith } from '../say.ts';
@@ -52,6 +52,3 @@ function verdictLine(file: string, { whole, sealed, faults }: Verification): str
   if (!whole) return `ALTERED: ${file} (${faults.length} ${faults.length === 1 ? 'finding' : 'findings'})`;
   return sealed ? `WHOLE: ${file} is unchanged since it was sealed.` : `NOT SEALED: ${file} is consistent, but the job is not closed; nothing proves it.`;
 }
-
-const FORMATS = ['json', 'pdf', 'html', 'csv'] as const;
-type Format = (typeof FORMATS)[number];
