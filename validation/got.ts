@@ -7,13 +7,16 @@ export function got<T>(result: Result<T>): T {
   throw new Error(JSON.stringify(result.failure));
 }
 
+/** One field of what a calculation answers. */
+export function fieldFrom(name: CalculationName, input: unknown, field: string): unknown {
+  const answer = got(calculate(name, input));
+  const fields = typeof answer === 'object' && answer !== null ? Object.entries(answer) : [];
+  return fields.find(([key]) => key === field)?.[1];
+}
+
 /** One number out of what a calculation answers. */
 export function numberFrom(name: CalculationName, input: unknown, field: string): number {
-  const answer = got(calculate(name, input));
-  const value: unknown =
-    typeof answer === 'object' && answer !== null
-      ? Object.entries(answer).find(([key]) => key === field)?.[1]
-      : undefined;
+  const value = fieldFrom(name, input, field);
   if (typeof value !== 'number') throw new Error(`${name} gives no number ${field}`);
   return value;
 }

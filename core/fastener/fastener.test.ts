@@ -45,6 +45,10 @@ describe('fastener', () => {
     expect(data.pitchDiameterMm).toBeCloseTo(9.026, 3);
   });
 
+  it('keeps inch sizes exact in millimetres', () => {
+    expect(dataOf('3/8-16 UNC')).toMatchObject({ majorDiameterMm: 9.525, pitchMm: 1.5875 });
+  });
+
   it('gives loads that are stress times stress area', () => {
     const data = dataOf('M12', '10.9');
     expect(data.proofLoadN).toBe(830 * data.stressAreaMm2);

@@ -1,9 +1,7 @@
 import { invalid, ok, type Result } from '../failure/failure.ts';
 import { convert } from '../quantity/convert.ts';
 import { INCH_GRADES, type InchGradeRow, METRIC_CLASSES, type MetricClassRow } from './property-classes.ts';
-import type { Thread } from './thread.ts';
-
-const MM_PER_INCH = 25.4;
+import { inchesToMm, type Thread } from './thread.ts';
 
 /** Strength of a property class over a range of sizes: above < d ≤ up to. */
 export interface PropertyClass {
@@ -40,8 +38,8 @@ const ofInch = ({ name, aboveIn = 0, upToIn, proofKsi, yieldKsi, tensileKsi }: I
   name,
   standard: 'SAE J429',
   system: 'Unified',
-  aboveMm: aboveIn * MM_PER_INCH,
-  upToMm: upToIn * MM_PER_INCH,
+  aboveMm: inchesToMm(aboveIn),
+  upToMm: inchesToMm(upToIn),
   proofStressMPa: megapascals(proofKsi),
   yieldStrengthMPa: megapascals(yieldKsi),
   tensileStrengthMPa: megapascals(tensileKsi),

@@ -1,9 +1,8 @@
 import { invalid, ok, type Result } from '../failure/failure.ts';
-import { THREADS, type Thread } from './thread.ts';
+import { inchesToMm, THREADS, type Thread } from './thread.ts';
 
-const MM_PER_INCH = 25.4;
 /** Decimal sizes such as `.313` for 5/16 are rounded to a thousandth of an inch. */
-const INCH_ROUNDING_MM = 0.0006 * MM_PER_INCH;
+const INCH_ROUNDING_MM = inchesToMm(0.0006);
 
 const METRIC = /^M ?(?<size>\d+(?:[.,]\d+)?)(?: ?[Xx×*-] ?(?<pitch>\d+(?:[.,]\d+)?))?(?: ?- ?\d[A-Z](?:\d[A-Z])?)?$/;
 const INCH_SIZE = String.raw`(?:(?:#|NO\.?) ?(?<gauge>\d+)|(?:(?<inches>\d+)[ -])?(?<over>\d+)/(?<under>\d+)|(?<plain>\d*\.?\d+))`;
@@ -71,9 +70,9 @@ function inchWanted(typed: string): Wanted | undefined {
   if (parts === undefined) return undefined;
   const { perInch, series } = parts;
   const fits = (thread: Thread) =>
-    (perInch === undefined || isNear(MM_PER_INCH / thread.pitchMm, Number(perInch))) &&
+    (perInch === undefined || isNear(inchesToMm(1) / thread.pitchMm, Number(perInch))) &&
     (series === undefined || thread.series === series);
-  return { sizes: inchSizes(parts).map((inches) => inches * MM_PER_INCH), system: 'Unified', fits };
+  return { sizes: inchSizes(parts).map(inchesToMm), system: 'Unified', fits };
 }
 
 /** Gauge number n has a basic diameter of 0.060 in + n × 0.013 in (ASME B1.1-2003). */

@@ -1,7 +1,8 @@
 import { METRIC_ROWS, type MetricRow } from './metric-threads.ts';
 import { UNIFIED_ROWS, type UnifiedRow } from './unified-threads.ts';
 
-const MM_PER_INCH = 25.4;
+/** By whole numbers, so that 3/8 in is 9.525 mm and not 9.524999999999999. */
+export const inchesToMm = (inches: number): number => (inches * 127) / 5;
 
 /** A thread by its basic size; everything else of it follows from the basic profile. */
 export interface Thread {
@@ -32,8 +33,8 @@ function unifiedThreads({ size, majorIn, unc, unf }: UnifiedRow): readonly Threa
     system: 'Unified',
     series,
     size,
-    majorDiameterMm: majorIn * MM_PER_INCH,
-    pitchMm: MM_PER_INCH / perInch,
+    majorDiameterMm: inchesToMm(majorIn),
+    pitchMm: 127 / (5 * perInch),
   });
   return [...(unc === undefined ? [] : [thread('UNC', unc)]), ...(unf === undefined ? [] : [thread('UNF', unf)])];
 }

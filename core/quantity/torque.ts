@@ -107,5 +107,5 @@ function slip(torque: number, unit: TorqueUnit, plausible: TorqueRange): string 
 
 function expectedRange(unit: TorqueUnit, { lowestNm, highestNm }: TorqueRange): string {
   const shown = (torqueNm: number) => showNumber(convertTorque(torqueNm, 'N·m', unit), 'en', { significant: 3 });
-  return `from ${shown(lowestNm)} to ${shown(highestNm)} ${unit}`;
+  return `${lowestNm === 0 ? '0' : `0, or from ${shown(lowestNm)}`} to ${shown(highestNm)} ${unit}`;
 }
