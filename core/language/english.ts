@@ -4,6 +4,7 @@ export const english = {
   'verdict.under': 'under',
   'verdict.over': 'over',
   'verdict.doubtful': 'doubtful',
+  'verdict.accepted': 'accepted',
   'verdict.none': 'not yet done',
 
   'stage.snug': 'snug',
@@ -83,8 +84,8 @@ export const english = {
   'rule.guarded': 'doubtful where closer to a limit than {factor} times the expanded uncertainty',
 
   'source.typed': 'typed',
-  'source.simulated': 'simulated wrench',
-  'source.serial': 'serial port',
+  'source.simulated': 'simulated',
+  'source.serial': 'serial',
   'source.file': 'file',
 
   'wrench-type.I': 'I, indicating',
@@ -192,6 +193,8 @@ export const english = {
   'record.taken': 'Taken',
   'record.taken-for': '{when}, {name}, for {joints}',
   'record.objections': 'Spoke against it',
+  'record.at-the-fastener':
+    'In the tables of attempts, torque is what reached the fastener: adapter and extension are counted in. ± U is its expanded uncertainty (k = 2).',
 
   'record.joint': 'Joint',
   'record.joint-revision': '{name}, revision {revision}',
@@ -226,9 +229,9 @@ export const english = {
   'record.speed-limit': 'No faster than {speed}.',
   'record.of-share': '{percent} % of the stage’s torque.',
   'record.joint-cautions': 'Cautions of this joint',
-  'record.drawing': '{joint} seen from the tool side. Each mark is the weightiest verdict that stands on its position.',
+  'record.drawing':
+    '{joint} seen from the tool side. Each mark is the weightiest that stands on its position, over all stages.',
   'record.drawing-alt': '{joint} seen from the tool side: {marks}',
-  'record.drawing-accepted': 'Accepted by the lead: {positions}.',
 
   'record.attempts': 'every attempt',
   'record.step': 'Stage {stage}, round {round}: {kind}',
@@ -241,7 +244,7 @@ export const english = {
   'record.uncertainty-in': '± U',
   'record.angle': 'Angle',
   'record.verdict': 'Verdict',
-  'record.hands': 'Wrench, hands, source',
+  'record.hands': 'Wrench, hands',
   'record.remarks': 'Reasons and remarks',
   'record.carried': 'Carried on from {angle}.',
   'record.moved-to': 'Moved to {cell}: {reason}',

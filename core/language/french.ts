@@ -6,6 +6,7 @@ export const french: Catalogue = {
   'verdict.under': 'au-dessous',
   'verdict.over': 'au-dessus',
   'verdict.doubtful': 'douteux',
+  'verdict.accepted': 'accepté',
   'verdict.none': 'pas encore fait',
 
   'stage.snug': 'accostage',
@@ -87,7 +88,7 @@ export const french: Catalogue = {
 
   'source.typed': 'saisi',
   'source.simulated': 'simulé',
-  'source.serial': 'port série',
+  'source.serial': 'série',
   'source.file': 'fichier',
 
   'wrench-type.I': 'I, à lecture',
@@ -197,6 +198,8 @@ export const french: Catalogue = {
   'record.taken': 'Prise',
   'record.taken-for': '{when}, {name}, pour {joints}',
   'record.objections': 'Ce qui s’y opposait',
+  'record.at-the-fastener':
+    'Dans les tableaux des essais, le couple est celui reçu par la vis\u00a0: embout et rallonge sont pris en compte. ± U est son incertitude élargie (k = 2).',
 
   'record.joint': 'Assemblage',
   'record.joint-revision': '{name}, révision {revision}',
@@ -232,9 +235,8 @@ export const french: Catalogue = {
   'record.of-share': '{percent} % du couple de la phase.',
   'record.joint-cautions': 'Précautions pour cet assemblage',
   'record.drawing':
-    '{joint} vu du côté de l’outil. Chaque signe est le verdict le plus grave en vigueur sur sa position.',
+    '{joint} vu du côté de l’outil. Chaque signe est le plus grave en vigueur sur sa position, toutes phases confondues.',
   'record.drawing-alt': '{joint} vu du côté de l’outil\u00a0: {marks}',
-  'record.drawing-accepted': 'Accepté par le responsable\u00a0: {positions}.',
 
   'record.attempts': 'tous les essais',
   'record.step': 'Phase {stage}, passe {round}\u00a0: {kind}',
@@ -247,7 +249,7 @@ export const french: Catalogue = {
   'record.uncertainty-in': '± U',
   'record.angle': 'Angle',
   'record.verdict': 'Verdict',
-  'record.hands': 'Clé, personne, source',
+  'record.hands': 'Clé, personne',
   'record.remarks': 'Raisons et remarques',
   'record.carried': 'Poursuivi à partir de {angle}.',
   'record.moved-to': 'Déplacé vers {cell}\u00a0: {reason}',

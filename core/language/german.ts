@@ -6,6 +6,7 @@ export const german: Catalogue = {
   'verdict.under': 'darunter',
   'verdict.over': 'darüber',
   'verdict.doubtful': 'zweifelhaft',
+  'verdict.accepted': 'angenommen',
   'verdict.none': 'noch offen',
 
   'stage.snug': 'Anlegen',
@@ -196,6 +197,8 @@ export const german: Catalogue = {
   'record.taken': 'Genommen',
   'record.taken-for': '{when}, {name}, für {joints}',
   'record.objections': 'Was dagegen sprach',
+  'record.at-the-fastener':
+    'In den Tabellen der Versuche ist das Drehmoment das an der Schraube: Einsteckwerkzeug und Verlängerung sind eingerechnet. ± U ist seine erweiterte Messunsicherheit (k = 2).',
 
   'record.joint': 'Verbindung',
   'record.joint-revision': '{name}, Revision {revision}',
@@ -230,9 +233,9 @@ export const german: Catalogue = {
   'record.speed-limit': 'Nicht schneller als {speed}.',
   'record.of-share': '{percent} % des Drehmoments der Stufe.',
   'record.joint-cautions': 'Warnhinweise zu dieser Verbindung',
-  'record.drawing': '{joint} von der Werkzeugseite. Jedes Zeichen ist das schwerste Urteil, das an seiner Stelle gilt.',
+  'record.drawing':
+    '{joint} von der Werkzeugseite. Jedes Zeichen ist das schwerwiegendste, das an seiner Stelle gilt, über alle Stufen.',
   'record.drawing-alt': '{joint} von der Werkzeugseite: {marks}',
-  'record.drawing-accepted': 'Von der Leitung angenommen: {positions}.',
 
   'record.attempts': 'alle Versuche',
   'record.step': 'Stufe {stage}, Durchgang {round}: {kind}',
@@ -245,7 +248,7 @@ export const german: Catalogue = {
   'record.uncertainty-in': '± U',
   'record.angle': 'Winkel',
   'record.verdict': 'Urteil',
-  'record.hands': 'Schlüssel, Person, Quelle',
+  'record.hands': 'Schlüssel, Person',
   'record.remarks': 'Gründe und Bemerkungen',
   'record.carried': 'Weitergeführt ab {angle}.',
   'record.moved-to': 'Verschoben nach {cell}: {reason}',

@@ -6,6 +6,7 @@ export const spanish: Catalogue = {
   'verdict.under': 'por debajo',
   'verdict.over': 'por encima',
   'verdict.doubtful': 'dudoso',
+  'verdict.accepted': 'aceptado',
   'verdict.none': 'pendiente',
 
   'stage.snug': 'apriete de contacto',
@@ -86,7 +87,7 @@ export const spanish: Catalogue = {
 
   'source.typed': 'tecleado',
   'source.simulated': 'simulado',
-  'source.serial': 'puerto serie',
+  'source.serial': 'serie',
   'source.file': 'archivo',
 
   'wrench-type.I': 'I, de lectura',
@@ -194,6 +195,8 @@ export const spanish: Catalogue = {
   'record.taken': 'Tomada',
   'record.taken-for': '{when}, {name}, para {joints}',
   'record.objections': 'Lo que había en contra',
+  'record.at-the-fastener':
+    'En las tablas de intentos, el par es el que llegó al tornillo: adaptador y extensión están incluidos. ± U es su incertidumbre expandida (k = 2).',
 
   'record.joint': 'Unión',
   'record.joint-revision': '{name}, revisión {revision}',
@@ -229,9 +232,8 @@ export const spanish: Catalogue = {
   'record.of-share': '{percent} % del par de la etapa.',
   'record.joint-cautions': 'Precauciones de esta unión',
   'record.drawing':
-    '{joint} vista desde el lado de la herramienta. Cada marca es el veredicto más grave vigente en su posición.',
+    '{joint} vista desde el lado de la herramienta. Cada marca es la más grave vigente en su posición, en todas las etapas.',
   'record.drawing-alt': '{joint} vista desde el lado de la herramienta: {marks}',
-  'record.drawing-accepted': 'Aceptado por el responsable: {positions}.',
 
   'record.attempts': 'todos los intentos',
   'record.step': 'Etapa {stage}, pasada {round}: {kind}',
@@ -244,7 +246,7 @@ export const spanish: Catalogue = {
   'record.uncertainty-in': '± U',
   'record.angle': 'Ángulo',
   'record.verdict': 'Veredicto',
-  'record.hands': 'Llave, persona, fuente',
+  'record.hands': 'Llave, persona',
   'record.remarks': 'Motivos y observaciones',
   'record.carried': 'Continuado desde {angle}.',
   'record.moved-to': 'Movido a {cell}: {reason}',

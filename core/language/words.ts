@@ -5,8 +5,8 @@ import type { Need } from '../record/state.ts';
 import type { Verdict } from '../verdict/verdict.ts';
 import { say } from './say.ts';
 
-/** The word for a verdict, lower case; `none` while there is no standing pull. */
-export const sayVerdict = (verdict: Verdict | 'none', language: Language): string =>
+/** The word for a verdict, lower case; `none` while there is no standing pull, `accepted` by the lead's word. */
+export const sayVerdict = (verdict: Verdict | 'none' | 'accepted', language: Language): string =>
   say(language, `verdict.${verdict}`);
 
 /** What a position waits for. */

@@ -92,14 +92,21 @@ export interface DrawingBlock {
   readonly key: readonly Mark[];
 }
 
-export type Mark = { readonly verdict: Verdict | 'none'; readonly text: string };
+/** A shape as `core/layout` draws it for a verdict, and the word for it. */
+export interface Mark {
+  readonly verdict: Verdict | 'accepted' | 'none';
+  readonly text: string;
+}
 
 /** What a line or a filled shape stands for; each renderer has its own colours. */
-export type Ink = 'line' | 'quiet' | Verdict;
+export type Ink = 'line' | 'quiet' | 'accepted' | Verdict;
 
 export interface DrawingPath {
-  /** SVG path data. */
+  /** SVG path data, about an origin of its own. */
   readonly d: string;
+  /** Where that origin lies in the drawing. */
+  readonly xMm: number;
+  readonly yMm: number;
   readonly ink: Ink;
   readonly filled: boolean;
   readonly strokeMm: number;

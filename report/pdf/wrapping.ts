@@ -1,0 +1,91 @@
+import { create } from 'fontkit';
+import type { Face, Faces, Style } from './type.ts';
+
+/** Lines of text that fit a width; remembers the widths of words, as tables repeat them by the thousand. */
+export class Wrapping {
+  readonly #pdf: PDFKit.PDFDocument;
+  readonly #has: (codePoint: number) => boolean;
+  readonly #widths: Readonly<Record<Face, Map<string, number>>> = {
+    regular: new Map(),
+    semibold: new Map(),
+    bold: new Map(),
+  };
+
+  constructor(pdf: PDFKit.PDFDocument, faces: Faces) {
+    this.#pdf = pdf;
+    const font = create(Buffer.from(faces.regular));
+    this.#has = (codePoint) => 'hasGlyphForCodePoint' in font && font.hasGlyphForCodePoint(codePoint);
+  }
+
+  /** Width of a text set in one line, pt. */
+  widthOf(text: string, style: Style): number {
+    const widths = this.#widths[style.face];
+    let perPoint = widths.get(text);
+    if (perPoint === undefined) {
+      perPoint = this.#pdf.font(style.face).fontSize(100).widthOfString(text) / 100;
+      widths.set(text, perPoint);
+    }
+    return perPoint * style.sizePt;
+  }
+
+  /**
+   * The text in lines no wider than `widthPt`. Words too long for a line are cut; a character that the
+   * face does not have is written as its code point, so that nothing disappears.
+   */
+  linesOf(text: string, style: Style, widthPt: number): readonly string[] {
+    return printable(text, this.#has)
+      .split('\n')
+      .flatMap((paragraph) => this.#wrapped(paragraph, style, widthPt));
+  }
+
+  /** Width of the longest word and of the longest line. */
+  extentOf(text: string, style: Style): { readonly wordPt: number; readonly linePt: number } {
+    const lines = printable(text, this.#has).split('\n');
+    const widest = (parts: readonly string[]) => Math.max(0, ...parts.map((part) => this.widthOf(part, style)));
+    return { wordPt: widest(lines.flatMap((line) => line.split(' '))), linePt: widest(lines) };
+  }
+
+  #wrapped(paragraph: string, style: Style, widthPt: number): readonly string[] {
+    const lines: string[] = [];
+    let line = '';
+    for (const word of paragraph.split(' ').flatMap((word) => this.#cut(word, style, widthPt))) {
+      const longer = line === '' ? word : `${line} ${word}`;
+      if (line !== '' && this.#lineWidth(longer, style) > widthPt) {
+        lines.push(line);
+        line = word;
+      } else line = longer;
+    }
+    return [...lines, line];
+  }
+
+  /** Sum over the words: kerning across a space is far below the slack of a line. */
+  #lineWidth(line: string, style: Style): number {
+    const space = this.widthOf(' ', style);
+    return line.split(' ').reduce((sum, word) => sum + this.widthOf(word, style) + space, -space);
+  }
+
+  #cut(word: string, style: Style, widthPt: number): readonly string[] {
+    if (this.widthOf(word, style) <= widthPt) return [word];
+    const pieces: string[] = [];
+    let piece = '';
+    for (const character of word) {
+      if (piece !== '' && this.widthOf(piece + character, style) > widthPt) {
+        pieces.push(piece);
+        piece = '';
+      }
+      piece += character;
+    }
+    return [...pieces, piece];
+  }
+}
+
+/** The text with what cannot be set written as code points. */
+export function printable(text: string, has: (codePoint: number) => boolean): string {
+  let out = '';
+  for (const character of text.replaceAll('\r\n', '\n').replaceAll('\t', ' ')) {
+    const codePoint = character.codePointAt(0)!;
+    out +=
+      character === '\n' || has(codePoint) ? character : `[U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}]`;
+  }
+  return out;
+}
