@@ -71,7 +71,11 @@ export type NewJob = z.infer<typeof newJobSchema>;
 /** A lead's word given at somebody else's screen. */
 export const leadWordSchema = z.strictObject({ personId: z.uuid(), pin: z.string().min(1).max(12) });
 /** `id` makes a repeated command the same command; a pull brings its own. */
-export const postCommandSchema = z.strictObject({ id: z.uuid().optional(), command: commandSchema, lead: leadWordSchema.optional() });
+export const postCommandSchema = z.strictObject({
+  id: z.uuid().optional(),
+  command: commandSchema,
+  lead: leadWordSchema.optional(),
+});
 /** `already`: the same thing had been stored before; nothing was added. */
 export const commandResultSchema = z.strictObject({ entries: z.array(entrySchema), already: z.boolean() });
 export type CommandResult = z.infer<typeof commandResultSchema>;
@@ -136,6 +140,16 @@ export const todaySchema = z.strictObject({
 });
 export type Today = z.infer<typeof todaySchema>;
 
+export const IMPORT_MODES = ['preview', 'all-or-nothing', 'good-lines'] as const;
+/** Query of `POST /jobs/{id}/imports`. The body is the file itself, byte for byte, whatever its type. */
+export const importQuerySchema = z.strictObject({
+  mode: z.enum(IMPORT_MODES),
+  mapping: z.string().min(1).describe('name of a saved mapping, or a mapping itself as JSON'),
+  joint: z.string().optional().describe('joint of the job, such as J1, for lines that name none'),
+  fileName: z.string().max(250).optional(),
+});
+export type ImportQuery = z.infer<typeof importQuerySchema>;
+
 /** What an import of a file did, or in a preview would do. */
 export const importResultSchema = z.strictObject({
   lines: z.number().int(),
@@ -143,6 +157,8 @@ export const importResultSchema = z.strictObject({
   added: z.number().int(),
   already: z.number().int(),
   refusedCount: z.number().int(),
+  /** False for a preview, and where one refused line kept all of an all-or-nothing out. */
+  kept: z.boolean(),
   /** The first hundred. */
   refused: z.array(z.strictObject({ line: z.number().int(), field: z.string(), message: z.string() })),
   verdicts: z.record(z.string(), z.number().int()),
@@ -196,7 +212,8 @@ export const liveEventSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('wrench'),
     wrenchId: z.uuid(),
-    state: z.enum(['connected', 'lost', 'unreadable-line']),
+    /** `pull-refused`: a pull came that could not be recorded; `detail` says why and what to do. */
+    state: z.enum(['connected', 'lost', 'unreadable-line', 'pull-refused']),
     detail: z.string(),
   }),
 ]);

@@ -1,0 +1,51 @@
+import { invalid, ok, parse, type Result } from '@clampwright/core/failure';
+import { type Mapping, mappingSchema } from '@clampwright/intake/file';
+import type { Store } from '@clampwright/store';
+import { z } from 'zod';
+import { anybody, onlyFor } from './access.ts';
+import { type Frozen, json } from './gives.ts';
+import { route } from './route.ts';
+
+export const listMappings = route({
+  method: 'get',
+  path: '/mappings',
+  title: 'list the saved mappings of files',
+  access: anybody,
+  takes: z.object({}),
+  gives: json(z.array(mappingSchema)),
+  handle: async (_, { store }) => {
+    const saved = await store.mappings.list();
+    if (!saved.ok) return saved;
+    const read = saved.value.map(({ mapping }) => mappingSchema.parse(mapping));
+    return ok(read);
+  },
+});
+
+export const saveMapping = route({
+  method: 'post',
+  path: '/mappings',
+  title: 'save a mapping under its name',
+  access: onlyFor('technician', 'lead'),
+  takes: z.object({ body: mappingSchema }),
+  gives: json(mappingSchema),
+  handle: async ({ body }, { store }, { demo }): Promise<Result<Frozen<Mapping>>> => {
+    const saved = await store.mappings.save(body.name, body, { demo });
+    return saved.ok ? ok(body) : saved;
+  },
+});
+
+function mappingFromText(text: string): Result<Mapping> {
+  try {
+    return parse(mappingSchema, JSON.parse(text));
+  } catch (error) {
+    if (!(error instanceof SyntaxError)) throw error;
+    return invalid('mapping', `this is no JSON: ${error.message}`, 'a mapping as JSON, or the name of a saved one');
+  }
+}
+
+/** The mapping that is meant: itself as JSON, or saved under this name. */
+export async function mappingMeant(store: Store, text: string): Promise<Result<Mapping>> {
+  if (text.trimStart().startsWith('{')) return mappingFromText(text);
+  const saved = await store.mappings.get(text);
+  return saved.ok ? parse(mappingSchema, saved.value.mapping) : saved;
+}

@@ -1,0 +1,68 @@
+import { ok } from '@clampwright/core/failure';
+import { z } from 'zod';
+import { anybody } from './access.ts';
+import { addAsset, listAssets } from './assets.ts';
+import { calculations, listCalculations } from './calc.ts';
+import { postCommand } from './commands.ts';
+import { removeDemo } from './demo.ts';
+import { openApi } from './document.ts';
+import { json } from './gives.ts';
+import { health } from './health.ts';
+import { importFile } from './imports.ts';
+import { listEntries, listJobs, makeJob, showJob } from './jobs.ts';
+import { listJoints, releaseJoint, saveJoint, showJoint } from './joints.ts';
+import { listen } from './live.ts';
+import { listMappings, saveMapping } from './mappings.ts';
+import { addPerson, listPeople } from './people.ts';
+import { records } from './records.ts';
+import { type Route, route } from './route.ts';
+import { showSession, signIn, signOut } from './session.ts';
+import { simulate } from './simulate.ts';
+import { today } from './today.ts';
+import { addCalibration, listCalibrations, shelves, showToolbox } from './toolbox.ts';
+
+const showDocument = route({
+  method: 'get',
+  path: '/openapi.json',
+  title: 'describe this API',
+  access: anybody,
+  takes: z.object({}),
+  gives: json(z.record(z.string(), z.unknown())),
+  handle: () => ok(openApi(ROUTES)),
+});
+
+/** Every route of the API; the document is made from this list as well. */
+export const ROUTES: readonly Route[] = [
+  health,
+  showDocument,
+  showSession,
+  signIn,
+  signOut,
+  listPeople,
+  addPerson,
+  today,
+  listJobs,
+  makeJob,
+  showJob,
+  listEntries,
+  listen,
+  postCommand,
+  simulate,
+  importFile,
+  ...records,
+  listMappings,
+  saveMapping,
+  listJoints,
+  saveJoint,
+  showJoint,
+  releaseJoint,
+  showToolbox,
+  ...shelves,
+  listCalibrations,
+  addCalibration,
+  listAssets,
+  addAsset,
+  listCalculations,
+  ...calculations,
+  removeDemo,
+];

@@ -1,0 +1,23 @@
+import { uuidV7 } from '@clampwright/core/record';
+import type { Store } from '@clampwright/store';
+import type { Logger } from 'pino';
+import type { Attempts } from './guard/attempts.ts';
+import type { Listeners } from './live/listeners.ts';
+import type { WrenchPorts } from './wrenches/ports.ts';
+
+/** What every route may rely on; nothing here is global. */
+export interface Deps {
+  readonly store: Store;
+  readonly now: () => Date;
+  /** So many random bytes. */
+  readonly random: (count: number) => Uint8Array;
+  readonly attempts: Attempts;
+  readonly listeners: Listeners;
+  readonly ports: WrenchPorts;
+  readonly logger: Logger;
+  /** Aborted when the server closes. */
+  readonly closing: AbortSignal;
+}
+
+/** A new identity. */
+export const newId = ({ now, random }: Pick<Deps, 'now' | 'random'>): string => uuidV7(now().getTime(), random(10));

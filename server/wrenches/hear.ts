@@ -1,0 +1,88 @@
+import type { IncomingPull } from '@clampwright/core/record';
+import type { SerialEvent, SerialPull } from '@clampwright/intake/serial';
+import type { LiveEvent } from '../api/contract.ts';
+import { problemOf } from '../api/problem.ts';
+import type { Deps } from '../deps.ts';
+import { enter } from '../door.ts';
+import type { TakenWrench } from './ports.ts';
+
+type WrenchState = Extract<LiveEvent, { kind: 'wrench' }>['state'];
+
+/** No eye follows figures that change more often, s. */
+const TORQUE_EVERY_S = 0.05;
+
+/** Hears one wrench: what it says goes to those who look at the job, and each pull through the door. */
+export function hearing(deps: Deps): (taken: TakenWrench, event: SerialEvent) => Promise<void> {
+  const torqueTold = new Map<string, number>();
+
+  const torqueIsDue = (wrenchId: string, pull: number, timeS: number): boolean => {
+    const frame = pull * 1e6 + Math.floor(timeS / TORQUE_EVERY_S);
+    const isDue = torqueTold.get(wrenchId) !== frame;
+    torqueTold.set(wrenchId, frame);
+    return isDue;
+  };
+
+  return async (taken, event) => {
+    switch (event.kind) {
+      case 'connected':
+        return tell(deps, taken, 'connected', '');
+      case 'lost':
+        return tell(deps, taken, 'lost', event.detail);
+      case 'unreadable':
+        return tell(deps, taken, 'unreadable-line', `${event.message}: ${event.excerpt}`);
+      case 'sample':
+        if (!torqueIsDue(taken.wrench.id, event.pull, event.timeS)) return undefined;
+        return deps.listeners.tell(taken.jobId, {
+          kind: 'torque',
+          jointRef: taken.jointRef,
+          torqueNm: event.torqueNm,
+          angleDeg: event.angleDeg,
+        });
+      case 'pull':
+        return takePull(deps, taken, event);
+    }
+  };
+}
+
+function tell({ listeners, logger }: Deps, { jobId, wrench }: TakenWrench, state: WrenchState, detail: string): void {
+  logger.info({ wrench: wrench.serial, state, detail }, 'wrench');
+  listeners.tell(jobId, { kind: 'wrench', wrenchId: wrench.id, state, detail });
+}
+
+async function takePull(deps: Deps, taken: TakenWrench, pull: SerialPull): Promise<void> {
+  if (pull.serial !== taken.wrench.serial) {
+    return tell(
+      deps,
+      taken,
+      'pull-refused',
+      `The wrench on this port is ${pull.serial}, not ${taken.wrench.serial}. Take the wrench that is really there.`,
+    );
+  }
+  try {
+    const entered = await enter(deps, taken.jobId, incomingFrom(taken, pull), { by: taken.by });
+    if (!entered.ok) tell(deps, taken, 'pull-refused', problemOf(entered.failure).detail);
+  } catch (error) {
+    deps.logger.error({ err: error, wrench: taken.wrench.serial, pull }, 'pull broke');
+    tell(deps, taken, 'pull-refused', 'The pull could not be recorded: something broke here. Type it in by hand.');
+  }
+}
+
+function incomingFrom({ wrench, jointRef }: TakenWrench, pull: SerialPull): IncomingPull {
+  const { angleText, angleDeg, fastestDegPerS, trace } = pull;
+  return {
+    kind: 'record-pull',
+    id: pull.id,
+    jointRef,
+    wrenchId: wrench.id,
+    source: { kind: 'serial', detail: pull.serial },
+    takenAt: pull.takenAt,
+    shown: {
+      torque: { text: pull.torqueText, unit: 'N·m' },
+      ...(angleText === undefined ? {} : { angle: { text: angleText, unit: 'deg' } }),
+    },
+    shownTorqueNm: pull.torqueNm,
+    ...(angleDeg === undefined ? {} : { shownAngleDeg: angleDeg }),
+    ...(fastestDegPerS === undefined ? {} : { fastestDegPerS }),
+    ...(trace ? { trace } : {}),
+  };
+}
