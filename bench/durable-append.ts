@@ -43,7 +43,9 @@ function bareInserts(folder: string, entries: readonly Entry[]): number {
   db.pragma('journal_mode = wal');
   db.pragma('synchronous = full');
   db.pragma('foreign_keys = on');
-  db.exec('create table entries (arrival integer primary key autoincrement, job_id text not null, seq integer not null, id text not null unique, entry text not null, unique (job_id, seq))');
+  db.exec(
+    'create table entries (arrival integer primary key autoincrement, job_id text not null, seq integer not null, id text not null unique, entry text not null, unique (job_id, seq))',
+  );
   const insert = db.prepare('insert into entries (job_id, seq, id, entry) values (?, ?, ?, ?)');
   const rows = entries.map((entry) => [entry.jobId, entry.seq, entry.id, canonical(entry)]);
   const startMs = performance.now();

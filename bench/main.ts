@@ -9,7 +9,8 @@ const BENCHMARKS = {
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
 
-const figure = (value: number): string => (value >= 100 ? Math.round(value).toLocaleString('en') : value.toPrecision(3));
+const figure = (value: number): string =>
+  value >= 100 ? Math.round(value).toLocaleString('en') : value.toPrecision(3);
 
 function show({ name, ours, peer, unit, ratio, note }: BenchResult): string {
   return `${name}\n  ours ${figure(ours)} ${unit}   peer ${figure(peer)} ${unit}   ratio ${ratio.toFixed(2)}\n  ${note}\n`;

@@ -21,9 +21,22 @@ export async function run(): Promise<readonly BenchResult[]> {
   await wait(SETTLING_MS);
   const oursMb = residentMb(ours.pid);
   await ours.end();
-  const bare = spawn(process.execPath, ['-e', "require('node:http').createServer((_, answer) => answer.end('ok')).listen(0)"], { stdio: 'ignore' });
+  const bare = spawn(
+    process.execPath,
+    ['-e', "require('node:http').createServer((_, answer) => answer.end('ok')).listen(0)"],
+    { stdio: 'ignore' },
+  );
   await wait(SETTLING_MS);
   const peerMb = residentMb(bare.pid ?? 0);
   bare.kill();
-  return [{ name: 'memory at rest', ours: oursMb, peer: peerMb, unit: 'MB', ratio: oursMb / peerMb, note: 'served workshop with the demo loaded, beside a bare HTTP server of Node; resident set after some seconds' }];
+  return [
+    {
+      name: 'memory at rest',
+      ours: oursMb,
+      peer: peerMb,
+      unit: 'MB',
+      ratio: oursMb / peerMb,
+      note: 'served workshop with the demo loaded, beside a bare HTTP server of Node; resident set after some seconds',
+    },
+  ];
 }

@@ -26,7 +26,9 @@ async function address(child: ChildProcess): Promise<string> {
 /** Starts the command as its user does. */
 export async function served(): Promise<Served> {
   const folder = mkdtempSync(path.join(tmpdir(), 'clampwright-bench-'));
-  const child = spawn(process.execPath, ['cli/bin/clampwright.js', 'serve', '--data', folder, '--port', '0'], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const child = spawn(process.execPath, ['cli/bin/clampwright.js', 'serve', '--data', folder, '--port', '0'], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   const url = await address(child);
   return {
     url,

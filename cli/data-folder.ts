@@ -6,7 +6,10 @@ import path from 'node:path';
  *
  * @source XDG Base Directory Specification for Linux; Apple's and Microsoft's own conventions for theirs
  */
-export function defaultDataFolder(platform: NodeJS.Platform, env: Readonly<Record<string, string | undefined>>): string {
+export function defaultDataFolder(
+  platform: NodeJS.Platform,
+  env: Readonly<Record<string, string | undefined>>,
+): string {
   switch (platform) {
     case 'darwin':
       return path.join(homedir(), 'Library', 'Application Support', 'Clampwright');

@@ -11,6 +11,10 @@ export function readJsonText(text: string): Result<unknown> {
     const value: unknown = JSON.parse(text);
     return ok(value);
   } catch (error) {
-    return invalid('(standard input)', `not JSON: ${error instanceof Error ? error.message : String(error)}`, 'a JSON object, or an array of them');
+    return invalid(
+      '(standard input)',
+      `not JSON: ${error instanceof Error ? error.message : String(error)}`,
+      'a JSON object, or an array of them',
+    );
   }
 }

@@ -1,6 +1,6 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
-import { type EntryDraft, type Entry, sealChain } from '@clampwright/core/record';
-import { type Scenario, scenarioAt } from '@clampwright/demo';
+import { type Entry, type EntryDraft, sealChain } from '@clampwright/core/record';
+import { DEMO_PIN, type Scenario, scenarioAt } from '@clampwright/demo';
 import { hashPin } from '@clampwright/server';
 import type { Store } from '@clampwright/store';
 
@@ -33,9 +33,8 @@ async function all<T>(things: readonly T[], add: (thing: T) => Promise<Result<un
 }
 
 async function people(store: Store, scenario: Scenario): Added {
-  const hashes = new Map<string, string>();
-  for (const { pin } of scenario.people) if (!hashes.has(pin)) hashes.set(pin, await hashPin(pin));
-  return all(scenario.people, ({ pin, ...person }) => store.people.add({ ...person, pinHash: hashes.get(pin) }, DEMO));
+  const pinHash = await hashPin(DEMO_PIN);
+  return all(scenario.people, (person) => store.people.add({ ...person, pinHash }, DEMO));
 }
 
 async function register(store: Store, scenario: Scenario): Added {

@@ -64,10 +64,15 @@ pulls
   .option('--joint <ref>', 'joint of the job, where the file does not tell', 'J1')
   .option('--mode <mode>', 'preview, all-or-nothing or good-lines', 'all-or-nothing')
   .option('--data <folder>', 'data folder')
-  .action(async (file: string, options: { job: string; mapping: string; as: string; joint: string; mode: string; data?: string }) => {
-    const { importPulls } = await import('./commands/pulls.ts');
-    await importPulls(file, options);
-  });
+  .action(
+    async (
+      file: string,
+      options: { job: string; mapping: string; as: string; joint: string; mode: string; data?: string },
+    ) => {
+      const { importPulls } = await import('./commands/pulls.ts');
+      await importPulls(file, options);
+    },
+  );
 
 program
   .command('jobs')
@@ -102,9 +107,19 @@ wrench
   .option('--pulls <number>', 'how many pulls', '10')
   .option('--pause <seconds>', 'between two pulls', '3')
   .option('--seed <number>', 'seed of its chance', '1')
-  .action(async (options: { torque: string; angle?: string; from?: string; fault: string; pulls: string; pause: string; seed: string }) => {
-    const { simulate } = await import('./commands/wrench.ts');
-    await simulate(options);
-  });
+  .action(
+    async (options: {
+      torque: string;
+      angle?: string;
+      from?: string;
+      fault: string;
+      pulls: string;
+      pause: string;
+      seed: string;
+    }) => {
+      const { simulate } = await import('./commands/wrench.ts');
+      await simulate(options);
+    },
+  );
 
 await program.parseAsync();

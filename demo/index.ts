@@ -1,15 +1,15 @@
 import type { JointRevision } from '@clampwright/core/joint';
-import type { Asset } from '@clampwright/core/record';
+import type { Asset, PersonRef } from '@clampwright/core/record';
 import type { Adapter, Extension, Wrench } from '@clampwright/core/wrench';
 import { DEMO_ASSETS } from './assets.ts';
 import { DEMO_JOINTS, demoJobs } from './jobs.ts';
-import { DEMO_PEOPLE, type DemoPerson } from './people.ts';
+import { DEMO_PEOPLE } from './people.ts';
 import type { PlayedJob } from './played-job.ts';
 import { DEMO_ADAPTERS, DEMO_EXTENSIONS, demoWrenches } from './toolbox.ts';
 
 /** Everything of the invented workshop, as data; whoever has a store puts it in. */
 export interface Scenario {
-  readonly people: readonly DemoPerson[];
+  readonly people: readonly PersonRef[];
   readonly assets: readonly Asset[];
   readonly joints: readonly JointRevision[];
   readonly wrenches: readonly Wrench[];
@@ -35,4 +35,4 @@ export function scenarioAt(now: Date): Scenario {
   };
 }
 
-export type { DemoPerson } from './people.ts';
+export { DEMO_PIN } from './people.ts';

@@ -12,13 +12,28 @@ import { LEAD, SECOND_TECHNICIAN, TECHNICIAN } from './people.ts';
 import { PlayedJob } from './played-job.ts';
 import { DEMO_EXTENSIONS } from './toolbox.ts';
 
-const released = (content: JointContent): JointRevision => ({ id: demoId(`joint ${content.name}`), revision: 1, status: 'released', content });
+const released = (content: JointContent): JointRevision => ({
+  id: demoId(`joint ${content.name}`),
+  revision: 1,
+  status: 'released',
+  content,
+});
 
-export const DEMO_JOINTS: readonly JointRevision[] = [towerFlange, sheaveHub, gearboxCover, vehicleWheel, hydraulicFlange].map(released);
+export const DEMO_JOINTS: readonly JointRevision[] = [
+  towerFlange,
+  sheaveHub,
+  gearboxCover,
+  vehicleWheel,
+  hydraulicFlange,
+].map(released);
 
 const dayMs = 86_400_000;
 
-function sheet(title: string, asset: Asset, joints: readonly (readonly [label: string, content: JointContent])[]): JobSheet {
+function sheet(
+  title: string,
+  asset: Asset,
+  joints: readonly (readonly [label: string, content: JointContent])[],
+): JobSheet {
   const numbered = joints.map(([label, content], index) => ({ ref: `J${index + 1}`, label, joint: released(content) }));
   return { id: demoId(`job ${title}`), title, asset, joints: numbered, demo: true };
 }
@@ -37,7 +52,11 @@ export function demoJobs(now: Date, wrenches: readonly Wrench[]): readonly Playe
       LEAD,
       now.getTime() - 20 * 3_600_000,
     ),
-    new PlayedJob(sheet('Sheave hub after bearing change', SHEAVE_TRAIN, [['Hub of sheave 3', sheaveHub]]), LEAD, now.getTime() - 3 * 3_600_000),
+    new PlayedJob(
+      sheet('Sheave hub after bearing change', SHEAVE_TRAIN, [['Hub of sheave 3', sheaveHub]]),
+      LEAD,
+      now.getTime() - 3 * 3_600_000,
+    ),
   ];
 }
 
@@ -46,7 +65,11 @@ const WHEELS = ['Front left', 'Front right', 'Rear left', 'Rear right'] as const
 /** Four wheels, one pull over its limit that was loosened and repeated, signed off and closed. */
 function finishedWheels(now: Date, tool: Tool): PlayedJob {
   const wheels = WHEELS.map((label) => [`${label} wheel`, vehicleWheel] as const);
-  const job = new PlayedJob(sheet('Winter tyres on the service vehicle', VEHICLE, wheels), LEAD, now.getTime() - 12 * dayMs);
+  const job = new PlayedJob(
+    sheet('Winter tyres on the service vehicle', VEHICLE, wheels),
+    LEAD,
+    now.getTime() - 12 * dayMs,
+  );
   job.wait(15).take(tool, TECHNICIAN, ['J1', 'J2', 'J3', 'J4']);
   for (const ref of ['J1', 'J2', 'J3', 'J4']) {
     if (ref === 'J3') job.pullOn(ref, TECHNICIAN, 6).pull(ref, TECHNICIAN, 'over-run');
@@ -58,11 +81,20 @@ function finishedWheels(now: Date, tool: Tool): PlayedJob {
 
 /** Snug and torque done, handed over in the middle of the angle stage. */
 function halfDoneTower(now: Date, tool: Tool): PlayedJob {
-  const job = new PlayedJob(sheet('New flange bolts on tower 7', TOWER, [['Flange between sections 2 and 3', towerFlange]]), LEAD, now.getTime() - 26 * 3_600_000);
+  const job = new PlayedJob(
+    sheet('New flange bolts on tower 7', TOWER, [['Flange between sections 2 and 3', towerFlange]]),
+    LEAD,
+    now.getTime() - 26 * 3_600_000,
+  );
   job.wait(30).take(tool, TECHNICIAN, ['J1']);
-  job.pullOn('J1', TECHNICIAN, 24 + 9).pull('J1', TECHNICIAN, 'stopped-short').pullOn('J1', TECHNICIAN, 16);
-  job.do({ kind: 'note', text: 'Weather turned; line stays locked out. Angle stage goes on in the next shift.' }, TECHNICIAN);
+  job
+    .pullOn('J1', TECHNICIAN, 24 + 9)
+    .pull('J1', TECHNICIAN, 'stopped-short')
+    .pullOn('J1', TECHNICIAN, 16);
+  job.do(
+    { kind: 'note', text: 'Weather turned; line stays locked out. Angle stage goes on in the next shift.' },
+    TECHNICIAN,
+  );
   job.wait(14 * 60).take(tool, SECOND_TECHNICIAN, ['J1']);
   return job.pullOn('J1', SECOND_TECHNICIAN, 7);
 }
-

@@ -1,11 +1,10 @@
-import { looseFastener, modelFor, type SimulatedModel, simulatePull } from '@clampwright/intake/simulated';
 import { aimOf } from '@clampwright/core/procedure';
 import {
   type CellRef,
-  chain,
   type Command,
-  decide,
+  chain,
   type DecisionContext,
+  decide,
   type Entry,
   fold,
   foldOn,
@@ -19,6 +18,7 @@ import {
   type Trace,
 } from '@clampwright/core/record';
 import type { Tool } from '@clampwright/core/wrench';
+import { looseFastener, modelFor, type SimulatedModel, simulatePull } from '@clampwright/intake/simulated';
 import { demoId } from './identity.ts';
 
 type Fault = Parameters<typeof simulatePull>[0]['fault'];
@@ -80,13 +80,15 @@ export class PlayedJob {
     const joint = this.state.joints.find(({ ref }) => ref === jointRef);
     const cell = joint?.next;
     const tool = joint?.tools.at(-1);
-    if (!joint || !cell || !tool) throw new Error(`the demo pulls where a position of ${jointRef} waits and a wrench was taken`);
+    if (!joint || !cell || !tool)
+      throw new Error(`the demo pulls where a position of ${jointRef} waits and a wrench was taken`);
     return this.do(this.#simulated(cell, tool, fault), by);
   }
 
   /** Pulls until a joint is done, or until so many pulls were made. */
   pullOn(jointRef: string, by: PersonRef, most = Number.POSITIVE_INFINITY): this {
     for (let pulls = 0; pulls < most && this.state.joints.find(({ ref }) => ref === jointRef)?.next; pulls++) {
+      this.#mend(jointRef, by);
       this.pull(jointRef, by);
       this.#mend(jointRef, by);
     }
@@ -100,7 +102,10 @@ export class PlayedJob {
     if (!cell) return;
     const how = cell.need === 'replace' ? 'fastener-replaced' : 'loosened';
     this.#fasteners.delete(`${jointRef}/${cell.ref.position}`);
-    this.do({ kind: 'rework', jointRef, position: cell.ref.position, how, reason: 'The pull was not within its limits.' }, by);
+    this.do(
+      { kind: 'rework', jointRef, position: cell.ref.position, how, reason: 'The pull was not within its limits.' },
+      by,
+    );
   }
 
   #simulated(cell: CellRef, tool: Tool, fault: Fault): IncomingPull {
@@ -115,7 +120,9 @@ export class PlayedJob {
     const fastener = this.#fasteners.get(key) ?? this.#newFastener(model.value, key);
     const played = simulatePull({
       model: model.value,
-      aim: angle ? { angleDeg: angle.turnDeg, angleFromNm, speedLimitDegPerS: step.speedLimitDegPerS } : { torqueNm: torque?.settingNm ?? 0 },
+      aim: angle
+        ? { angleDeg: angle.turnDeg, angleFromNm, speedLimitDegPerS: step.speedLimitDegPerS }
+        : { torqueNm: torque?.settingNm ?? 0 },
       fault,
       seed: this.state.lastSeq * 7919 + cell.position,
       fastener,
@@ -134,16 +141,23 @@ export class PlayedJob {
       takenAt: this.#now(),
       shown: {
         torque: { text: String(played.shownTorqueNm), unit: 'N·m' },
-        ...(tool.wrench.angleResolutionDeg === undefined ? {} : { angle: { text: String(played.shownAngleDeg), unit: 'deg' } }),
+        ...(tool.wrench.angleResolutionDeg === undefined
+          ? {}
+          : { angle: { text: String(played.shownAngleDeg), unit: 'deg' } }),
       },
       shownTorqueNm: played.shownTorqueNm,
-      ...(tool.wrench.angleResolutionDeg === undefined ? {} : { shownAngleDeg: played.shownAngleDeg, fastestDegPerS: played.fastestDegPerS }),
+      ...(tool.wrench.angleResolutionDeg === undefined
+        ? {}
+        : { shownAngleDeg: played.shownAngleDeg, fastestDegPerS: played.fastestDegPerS }),
       trace: played.trace,
     };
   }
 
   #newFastener(model: SimulatedModel, key: string): Fastener {
-    const seed = [...`${this.sheet.id}${key}`].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 2_147_483_647, 7);
+    const seed = [...`${this.sheet.id}${key}`].reduce(
+      (sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 2_147_483_647,
+      7,
+    );
     return looseFastener(model.joint, seed);
   }
 

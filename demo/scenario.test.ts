@@ -1,5 +1,5 @@
-import { exportRecord, sealChain, verifyRecord } from '@clampwright/core/record';
 import { checkJoint } from '@clampwright/core/joint';
+import { exportRecord, sealChain, verifyRecord } from '@clampwright/core/record';
 import { calibrationState } from '@clampwright/core/wrench';
 import { describe, expect, it } from 'vitest';
 import { scenarioAt } from './index.ts';
@@ -10,7 +10,9 @@ const scenario = scenarioAt(now);
 describe('the invented workshop', () => {
   it('has joints that a lead could release', () => {
     expect(scenario.joints.map(({ content }) => checkJoint(content))).toEqual(scenario.joints.map(() => []));
-    expect(scenario.joints.map(({ content }) => content.stages.flatMap(({ rounds }) => rounds).length)).toEqual([3, 2, 2, 2, 4]);
+    expect(scenario.joints.map(({ content }) => content.stages.flatMap(({ rounds }) => rounds).length)).toEqual([
+      3, 2, 2, 2, 4,
+    ]);
   });
 
   it('has one wrench overdue and one due soon', () => {
@@ -43,7 +45,10 @@ describe('the invented workshop', () => {
   it('has a record that verifies', () => {
     const [finished] = scenario.jobs;
     const seal = sealChain(finished!.entries.at(-1)!, new Uint8Array(32).fill(7), now.toISOString());
-    expect(verifyRecord(exportRecord(finished!.entries, finished!.traces, seal))).toMatchObject({ whole: true, sealed: true });
+    expect(verifyRecord(exportRecord(finished!.entries, finished!.traces, seal))).toMatchObject({
+      whole: true,
+      sealed: true,
+    });
   });
 
   it('is the same at every load', () => {

@@ -36,7 +36,11 @@ export function demoWrenches(now: Date): readonly Wrench[] {
       angleResolutionDeg: 0.5,
       leverMm: 280,
       connection: { kind: 'simulated', seed: 101 },
-      calibration: calibrated(now, 'KH-C-0412', { daysAgo: 80, maximumDeviationPercent: 0.9, expandedUncertaintyPercent: 0.8 }),
+      calibration: calibrated(now, 'KH-C-0412', {
+        daysAgo: 80,
+        maximumDeviationPercent: 0.9,
+        expandedUncertaintyPercent: 0.8,
+      }),
     },
     {
       id: demoId('wrench middle'),
@@ -50,7 +54,11 @@ export function demoWrenches(now: Date): readonly Wrench[] {
       angleResolutionDeg: 0.5,
       leverMm: 480,
       connection: { kind: 'simulated', seed: 102 },
-      calibration: calibrated(now, 'KH-C-0398', { daysAgo: 345, maximumDeviationPercent: 1.1, expandedUncertaintyPercent: 0.9 }),
+      calibration: calibrated(now, 'KH-C-0398', {
+        daysAgo: 345,
+        maximumDeviationPercent: 1.1,
+        expandedUncertaintyPercent: 0.9,
+      }),
     },
     {
       id: demoId('wrench large'),
@@ -64,7 +72,11 @@ export function demoWrenches(now: Date): readonly Wrench[] {
       angleResolutionDeg: 0.5,
       leverMm: 1250,
       connection: { kind: 'simulated', seed: 103 },
-      calibration: calibrated(now, 'KH-C-0415', { daysAgo: 40, maximumDeviationPercent: 1.3, expandedUncertaintyPercent: 1 }),
+      calibration: calibrated(now, 'KH-C-0415', {
+        daysAgo: 40,
+        maximumDeviationPercent: 1.3,
+        expandedUncertaintyPercent: 1,
+      }),
     },
     {
       id: demoId('wrench old'),
@@ -77,7 +89,11 @@ export function demoWrenches(now: Date): readonly Wrench[] {
       resolutionNm: 1,
       leverMm: 500,
       connection: { kind: 'typed' },
-      calibration: calibrated(now, 'KH-C-0301', { daysAgo: 402, maximumDeviationPercent: 3.1, expandedUncertaintyPercent: 1.6 }),
+      calibration: calibrated(now, 'KH-C-0301', {
+        daysAgo: 402,
+        maximumDeviationPercent: 3.1,
+        expandedUncertaintyPercent: 1.6,
+      }),
     },
     {
       id: demoId('wrench dial'),
@@ -90,7 +106,11 @@ export function demoWrenches(now: Date): readonly Wrench[] {
       resolutionNm: 1,
       leverMm: 460,
       connection: { kind: 'typed' },
-      calibration: calibrated(now, 'KH-C-0407', { daysAgo: 150, maximumDeviationPercent: 1.8, expandedUncertaintyPercent: 1.2 }),
+      calibration: calibrated(now, 'KH-C-0407', {
+        daysAgo: 150,
+        maximumDeviationPercent: 1.8,
+        expandedUncertaintyPercent: 1.2,
+      }),
     },
   ];
 }

@@ -8,12 +8,9 @@ import { ROOT } from './steps.js';
 export async function forbiddenImports(baseDir, folders) {
   const { options, ...ruleSet } = rules;
   const { enhancedResolveOptions, tsConfig: _, ...rest } = options;
-  const read = await cruise(
-    folders,
-    { ...rest, ruleSet, validate: true, baseDir },
-    enhancedResolveOptions,
-    { tsConfig: extractTSConfig(`${ROOT}/tsconfig.base.json`) },
-  );
+  const read = await cruise(folders, { ...rest, ruleSet, validate: true, baseDir }, enhancedResolveOptions, {
+    tsConfig: extractTSConfig(`${ROOT}/tsconfig.base.json`),
+  });
   const violations = read.output.summary.violations.map(({ from, to, rule }) => `${rule.name}: ${from} → ${to}`);
   return { violations, modules: read.output.modules.filter(({ source }) => !source.includes('node_modules')).length };
 }

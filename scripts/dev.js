@@ -6,7 +6,10 @@ import { ROOT, tool } from './steps.js';
 build({ web: false });
 const children = [
   spawn(tool('tsc'), ['-b', '-w', '--preserveWatchOutput', 'cli'], { cwd: ROOT, stdio: 'inherit' }),
-  spawn(process.execPath, ['--watch', 'cli/dist/main.js', 'serve', '--port', '4710', ...process.argv.slice(2)], { cwd: ROOT, stdio: 'inherit' }),
+  spawn(process.execPath, ['--watch', 'cli/dist/main.js', 'serve', '--port', '4710', ...process.argv.slice(2)], {
+    cwd: ROOT,
+    stdio: 'inherit',
+  }),
   spawn(tool('vite'), [], { cwd: `${ROOT}/web`, stdio: 'inherit' }),
 ];
 const stop = () => {

@@ -10,7 +10,11 @@ const PROGRAMS = [
 ];
 
 const isThere = (program) => spawnSync('sh', ['-c', `command -v ${program}`]).status === 0;
-const quiet = (command, args) => spawnSync(command, args, { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } }).status === 0;
+const quiet = (command, args) =>
+  spawnSync(command, args, {
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+  }).status === 0;
 
 /** Installs what is missing through apt where it may; otherwise says in one line what to install, and ends. */
 export function needs() {
@@ -19,7 +23,11 @@ export function needs() {
   const packages = missing.map(({ debian }) => debian);
   if (isThere('apt-get') && process.getuid?.() === 0) {
     process.stderr.write(`── installing ${packages.join(', ')} through apt (a minute or two)\n`);
-    if (quiet('apt-get', ['update', '-qq']) && quiet('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...packages])) return;
+    if (
+      quiet('apt-get', ['update', '-qq']) &&
+      quiet('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...packages])
+    )
+      return;
   }
   const list = missing.map(({ debian, why }) => `${debian} (${why})`).join(', ');
   process.stderr.write(`Please install: ${list}. On Debian: sudo apt-get install ${packages.join(' ')}\n`);

@@ -1,14 +1,28 @@
-import { CALCULATIONS, calculate, calculateMany, inputJsonSchema, outputJsonSchema } from '@clampwright/core/calculations';
+import {
+  CALCULATIONS,
+  calculate,
+  calculateMany,
+  inputJsonSchema,
+  outputJsonSchema,
+} from '@clampwright/core/calculations';
 import type { Failure } from '@clampwright/core/failure';
 import { readJsonText, standardInput } from '../input.ts';
 
 /** `clampwright calc NAME`: JSON in, JSON out; a bad single input ends with exit code 2 and the error on standard error. */
-export async function calc(name: string | undefined, options: { readonly input?: string; readonly schema?: boolean }): Promise<void> {
+export async function calc(
+  name: string | undefined,
+  options: { readonly input?: string; readonly schema?: boolean },
+): Promise<void> {
   if (name === undefined) return list();
   const entry = CALCULATIONS.find((candidate) => candidate.name === name);
   if (!entry) {
     const names = CALCULATIONS.map((candidate) => candidate.name).join(', ');
-    return refuse({ kind: 'invalid', field: 'name', message: `there is no calculation ${name}`, expected: `one of ${names}` });
+    return refuse({
+      kind: 'invalid',
+      field: 'name',
+      message: `there is no calculation ${name}`,
+      expected: `one of ${names}`,
+    });
   }
   if (options.schema) return answer({ input: inputJsonSchema(entry.name), output: outputJsonSchema(entry.name) });
   if (options.input === undefined && process.stdin.isTTY) return explain(entry);
@@ -34,6 +48,13 @@ function list(): void {
 }
 
 function explain({ name, title, cautions, sources, example }: (typeof CALCULATIONS)[number]): void {
-  const lines = [title, '', ...cautions.map((caution) => `Caution: ${caution}`), ...sources.map((source) => `Source: ${source}`), '', `echo '${JSON.stringify(example)}' | clampwright calc ${name}`];
+  const lines = [
+    title,
+    '',
+    ...cautions.map((caution) => `Caution: ${caution}`),
+    ...sources.map((source) => `Source: ${source}`),
+    '',
+    `echo '${JSON.stringify(example)}' | clampwright calc ${name}`,
+  ];
   process.stdout.write(`${lines.join('\n')}\n`);
 }

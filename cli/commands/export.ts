@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { failed, invalid, ok, type Result } from '@clampwright/core/failure';
 import { LANGUAGES, type Language } from '@clampwright/core/quantity';
-import { exportRecord, recordDocument, type RecordFile, recordFile, type Trace } from '@clampwright/core/record';
+import { exportRecord, type RecordFile, recordDocument, recordFile, type Trace } from '@clampwright/core/record';
 import { renderCsv, renderHtml, renderPdf } from '@clampwright/report';
 import type { Store } from '@clampwright/store';
 import { withStore } from '../open.ts';
@@ -18,18 +18,26 @@ interface Wanted {
 }
 
 /** `clampwright record export JOB`: the record of a job as a file; sealed when the job is closed. */
-export async function exportJob(jobId: string, { data, format: askedFormat, out, language: askedLanguage }: Wanted): Promise<void> {
+export async function exportJob(
+  jobId: string,
+  { data, format: askedFormat, out, language: askedLanguage }: Wanted,
+): Promise<void> {
   const format = FORMATS.find((known) => known === askedFormat);
   if (!format) return endWith(invalid('--format', `there is no format ${askedFormat}`, FORMATS.join(', ')).failure);
   const language = LANGUAGES.find((known) => known === askedLanguage);
-  if (!language) return endWith(invalid('--language', `there is no language ${askedLanguage}`, LANGUAGES.join(', ')).failure);
+  if (!language)
+    return endWith(invalid('--language', `there is no language ${askedLanguage}`, LANGUAGES.join(', ')).failure);
   const file = await withStore(data, (store) => recordOf(store, jobId));
   const target = out ?? `clampwright-${jobId}.${format}`;
   const rendered = await render(file, format, language);
   try {
     writeFileSync(target, rendered);
   } catch (error) {
-    return endWith({ kind: 'unavailable', message: `${target} cannot be written: ${error instanceof Error ? error.message : String(error)}`, remedy: 'Choose another file with --out.' });
+    return endWith({
+      kind: 'unavailable',
+      message: `${target} cannot be written: ${error instanceof Error ? error.message : String(error)}`,
+      remedy: 'Choose another file with --out.',
+    });
   }
   process.stdout.write(`${target}${file.seal ? '' : '  (the job is not closed: no seal)'}\n`);
 }

@@ -17,6 +17,7 @@ export async function listJobs({ data, json }: { readonly data?: string; readonl
     return;
   }
   const table = new Table({ head: ['id', 'job', 'asset', 'status', 'done'], style: { head: [], border: [] } });
-  for (const { id, title, assetName, status, done, total } of jobs) table.push([id, title, assetName, status, `${done}/${total}`]);
+  for (const { id, title, assetName, status, done, total } of jobs)
+    table.push([id, title, assetName, status, `${done}/${total}`]);
   process.stdout.write(`${table.toString()}\n`);
 }

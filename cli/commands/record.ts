@@ -17,7 +17,11 @@ function readUtf8(file: string): Result<string> {
   try {
     bytes = readFileSync(file);
   } catch (error) {
-    return invalid('file', `${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`, 'an exported record');
+    return invalid(
+      'file',
+      `${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`,
+      'an exported record',
+    );
   }
   try {
     return ok(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes));
@@ -33,7 +37,10 @@ function withKey(verification: Verification, key: string | undefined): Verificat
   if (key === undefined) return verification;
   const found = verification.keyFingerprint;
   if (found !== undefined && plain(found) === plain(key)) return verification;
-  const message = found === undefined ? 'No seal stands under this record, so no key can be compared.' : `The record was sealed with another key: ${found}.`;
+  const message =
+    found === undefined
+      ? 'No seal stands under this record, so no key can be compared.'
+      : `The record was sealed with another key: ${found}.`;
   return { ...verification, whole: false, faults: [...verification.faults, { part: 'seal', message }] };
 }
 
@@ -44,11 +51,14 @@ function report(file: string, verification: Verification): string {
   if (entryCount !== undefined) lines.push(`  entries      ${entryCount}`);
   if (headHash !== undefined) lines.push(`  last hash    ${headHash}`);
   if (signedAt !== undefined) lines.push(`  sealed       ${signedAt}`);
-  if (keyFingerprint !== undefined) lines.push(`  key          ${keyFingerprint}  (compare it with the workshop’s own)`);
+  if (keyFingerprint !== undefined)
+    lines.push(`  key          ${keyFingerprint}  (compare it with the workshop’s own)`);
   return `${lines.join('\n')}\n`;
 }
 
 function verdictLine(file: string, { whole, sealed, faults }: Verification): string {
   if (!whole) return `ALTERED: ${file} (${faults.length} ${faults.length === 1 ? 'finding' : 'findings'})`;
-  return sealed ? `WHOLE: ${file} is unchanged since it was sealed.` : `NOT SEALED: ${file} is consistent, but the job is not closed; nothing proves it.`;
+  return sealed
+    ? `WHOLE: ${file} is unchanged since it was sealed.`
+    : `NOT SEALED: ${file} is consistent, but the job is not closed; nothing proves it.`;
 }

@@ -10,7 +10,15 @@ import { endWith } from '../say.ts';
 const WEB_FOLDER = fileURLToPath(new URL('../../../web/dist/app', import.meta.url));
 
 /** `clampwright serve`: opens the data folder, loads the demo on the first start, serves until interrupted. */
-export async function serve({ data, port, demo }: { readonly data?: string; readonly port?: string; readonly demo: boolean }): Promise<void> {
+export async function serve({
+  data,
+  port,
+  demo,
+}: {
+  readonly data?: string;
+  readonly port?: string;
+  readonly demo: boolean;
+}): Promise<void> {
   const asked = readPort(port);
   if (!asked.ok) return endWith(asked.failure);
   const folder = dataFolder(data);
@@ -18,15 +26,23 @@ export async function serve({ data, port, demo }: { readonly data?: string; read
   if (!store.ok) return endWith(store.failure);
   if (demo) await firstDemo(store.value);
   const webFolder = existsSync(WEB_FOLDER) ? WEB_FOLDER : undefined;
-  const server = await startServer({ store: store.value, ...(asked.value === undefined ? {} : { port: asked.value }), ...(webFolder ? { webFolder } : {}) });
+  const server = await startServer({
+    store: store.value,
+    ...(asked.value === undefined ? {} : { port: asked.value }),
+    ...(webFolder ? { webFolder } : {}),
+  });
   if (!server.ok) {
     await store.value.close();
     return endWith(server.failure);
   }
   process.stdout.write(`Data in ${folder}\nhttp://127.0.0.1:${server.value.port}\n`);
-  if (!webFolder) process.stderr.write('The browser client is not built: `npm run build`. The API is served without it.\n');
+  if (!webFolder)
+    process.stderr.write('The browser client is not built: `npm run build`. The API is served without it.\n');
   const stop = (): void => {
-    void server.value.close().then(() => store.value.close()).then(() => process.exit(0));
+    void server.value
+      .close()
+      .then(() => store.value.close())
+      .then(() => process.exit(0));
   };
   process.once('SIGINT', stop);
   process.once('SIGTERM', stop);

@@ -5,7 +5,14 @@ import type { JointContent } from '@clampwright/core/joint';
 import { uuidV7 } from '@clampwright/core/record';
 import type { Tool } from '@clampwright/core/wrench';
 import { type PullStamp, simulatedOnPty } from '@clampwright/intake/serial';
-import { FAULTS, type Fault, looseFastener, modelFor, type SimulatedPull, simulatePull } from '@clampwright/intake/simulated';
+import {
+  FAULTS,
+  type Fault,
+  looseFastener,
+  modelFor,
+  type SimulatedPull,
+  simulatePull,
+} from '@clampwright/intake/simulated';
 import { endWith } from '../say.ts';
 
 interface Wanted {
@@ -48,8 +55,15 @@ async function pullOn(plan: Plan, send: Send): Promise<Failure | undefined> {
   if (!model.ok) return model.failure;
   for (let number = 1; number <= plan.pulls; number++) {
     await pause(1000 * plan.pauseS);
-    const aim = plan.angleDeg === undefined ? { torqueNm: plan.torqueNm } : { angleDeg: plan.angleDeg, angleFromNm: plan.fromNm };
-    const pull = simulatePull({ model: model.value, aim, fault: plan.fault, seed: plan.seed + number, fastener: looseFastener(model.value.joint, plan.seed * 1000 + number) });
+    const aim =
+      plan.angleDeg === undefined ? { torqueNm: plan.torqueNm } : { angleDeg: plan.angleDeg, angleFromNm: plan.fromNm };
+    const pull = simulatePull({
+      model: model.value,
+      aim,
+      fault: plan.fault,
+      seed: plan.seed + number,
+      fastener: looseFastener(model.value.joint, plan.seed * 1000 + number),
+    });
     const id = uuidV7(Date.now(), randomBytes(10));
     const sent = await send(pull, { pull: number, id, takenAt: new Date().toISOString(), serial: SERIAL });
     if (!sent.ok) return sent.failure;
@@ -59,16 +73,31 @@ async function pullOn(plan: Plan, send: Send): Promise<Failure | undefined> {
 }
 
 function planFrom(wanted: Wanted): Result<Plan> {
-  const figures = { torque: Number(wanted.torque), pulls: Number(wanted.pulls), pause: Number(wanted.pause), seed: Number(wanted.seed) };
+  const figures = {
+    torque: Number(wanted.torque),
+    pulls: Number(wanted.pulls),
+    pause: Number(wanted.pause),
+    seed: Number(wanted.seed),
+  };
   for (const [name, figure] of Object.entries(figures)) {
-    if (!Number.isFinite(figure) || figure < 0) return invalid(`--${name}`, `${figure} is no such figure`, 'a number, 0 or more');
+    if (!Number.isFinite(figure) || figure < 0)
+      return invalid(`--${name}`, `${figure} is no such figure`, 'a number, 0 or more');
   }
   const angleDeg = wanted.angle === undefined ? undefined : Number(wanted.angle);
-  if (angleDeg !== undefined && !(angleDeg > 0)) return invalid('--angle', `${wanted.angle} is no angle`, 'degrees, more than 0');
+  if (angleDeg !== undefined && !(angleDeg > 0))
+    return invalid('--angle', `${wanted.angle} is no angle`, 'degrees, more than 0');
   const fault = FAULTS.find((known) => known === wanted.fault);
   if (!fault) return invalid('--fault', `there is no fault ${wanted.fault}`, FAULTS.join(', '));
   const fromNm = wanted.from === undefined ? figures.torque / 2 : Number(wanted.from);
-  return ok({ torqueNm: figures.torque, angleDeg, fromNm, fault, pulls: figures.pulls, pauseS: figures.pause, seed: figures.seed });
+  return ok({
+    torqueNm: figures.torque,
+    angleDeg,
+    fromNm,
+    fault,
+    pulls: figures.pulls,
+    pauseS: figures.pause,
+    seed: figures.seed,
+  });
 }
 
 const SERIAL = 'SIMULATED-1';
@@ -78,7 +107,13 @@ const typed = { form: 'limits', lower: '', upper: '', unit: 'N·m' } as const;
 function jointFor({ torqueNm, angleDeg, fromNm }: Plan): JointContent {
   const torque = { lowerNm: 0.9 * torqueNm, targetNm: torqueNm, upperNm: 1.1 * torqueNm, typed };
   const rounds: JointContent['stages'][number]['rounds'] = [{ share: 1, order: { method: 'circular' } }];
-  const angle = angleDeg === undefined ? {} : { angle: { lowerDeg: 0.9 * angleDeg, targetDeg: angleDeg, upperDeg: 1.1 * angleDeg, typed }, angleFromNm: fromNm };
+  const angle =
+    angleDeg === undefined
+      ? {}
+      : {
+          angle: { lowerDeg: 0.9 * angleDeg, targetDeg: angleDeg, upperDeg: 1.1 * angleDeg, typed },
+          angleFromNm: fromNm,
+        };
   return {
     name: 'simulated',
     fastener: { thread: 'M12', propertyClass: '10.9', description: '', lubricant: '', reuse: 'reusable' },

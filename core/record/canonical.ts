@@ -22,7 +22,8 @@ function canonicalObject(value: object): string {
 
 function canonicalLeaf(value: unknown): string {
   if (typeof value === 'number' && !Number.isFinite(value)) throw new RangeError('a number in a record is finite');
-  if (typeof value === 'string' && LONE_SURROGATE.test(value)) throw new RangeError('a text in a record is valid Unicode');
+  if (typeof value === 'string' && LONE_SURROGATE.test(value))
+    throw new RangeError('a text in a record is valid Unicode');
   const text = JSON.stringify(value);
   if (text === undefined) throw new RangeError(`a ${typeof value} has no place in a record`);
   return text;

@@ -61,8 +61,8 @@ export function withoutAttempt(cell: CellState, pullId: string, how: 'set-aside'
 
 /** Loosening or a new fastener undoes what was done on the position; a new fastener or the lead's order counts afresh. */
 export function undone(cell: CellState, countsAfresh: boolean, rework: Rework): CellState {
-  const attempts = cell.attempts.map((attempt): Attempt =>
-    attempt.standing === 'stands' ? { ...attempt, standing: 'undone' } : attempt,
+  const attempts = cell.attempts.map(
+    (attempt): Attempt => (attempt.standing === 'stands' ? { ...attempt, standing: 'undone' } : attempt),
   );
   const attemptsCounted = countsAfresh ? 0 : cell.attemptsCounted;
   return derived({ ...cell, attempts, attemptsCounted, acceptedBy: undefined }, rework);

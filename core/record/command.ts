@@ -61,4 +61,3 @@ export const commandSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('close') }),
 ]);
 export type Command = z.infer<typeof commandSchema>;
-

@@ -1,7 +1,7 @@
 import { failed, invalid, ok, type Result } from '../failure/failure.ts';
 import { appliedTorque } from '../procedure/setting.ts';
-import { windUpDeg } from '../procedure/wind-up.ts';
 import type { Step } from '../procedure/step.ts';
+import { windUpDeg } from '../procedure/wind-up.ts';
 import { judgePull } from '../verdict/judge-pull.ts';
 import type { Reason } from '../verdict/verdict.ts';
 import type { Tool } from '../wrench/wrench.ts';
@@ -13,10 +13,19 @@ import { findCell } from './fold.ts';
 import type { CellState, JobState, JointState } from './state.ts';
 
 /** Places an incoming pull, works out what reached the fastener, and judges it. */
-export function recordPull(state: JobState, incoming: IncomingPull, context: DecisionContext): Result<EntryBody | 'already'> {
+export function recordPull(
+  state: JobState,
+  incoming: IncomingPull,
+  context: DecisionContext,
+): Result<EntryBody | 'already'> {
   if (context.known) return sameAgain(context.known.body, incoming);
   const joint = state.joints.find(({ ref }) => ref === incoming.jointRef);
-  if (!joint) return invalid('jointRef', `this job has no joint ${incoming.jointRef}`, state.joints.map(({ ref }) => ref).join(', '));
+  if (!joint)
+    return invalid(
+      'jointRef',
+      `this job has no joint ${incoming.jointRef}`,
+      state.joints.map(({ ref }) => ref).join(', '),
+    );
   const cell = cellFor(joint, incoming);
   if (!cell.ok) return cell;
   const clash = attemptClash(cell.value, incoming);
@@ -32,7 +41,14 @@ export function recordPull(state: JobState, incoming: IncomingPull, context: Dec
 }
 
 /** Judges a pull as an attempt on a cell; also when it is moved there. */
-export function judgedIn(state: JobState, joint: JointState, cell: CellState, pull: Pull, tool: Tool, now: string): Judgement {
+export function judgedIn(
+  state: JobState,
+  joint: JointState,
+  cell: CellState,
+  pull: Pull,
+  tool: Tool,
+  now: string,
+): Judgement {
   const step = stepOf(joint, cell.ref);
   const sheetJoint = state.sheet.joints.find(({ ref }) => ref === joint.ref);
   if (!sheetJoint) throw new Error('a joint of the state stands on the sheet');
@@ -41,7 +57,17 @@ export function judgedIn(state: JobState, joint: JointState, cell: CellState, pu
     tool,
     decisionRule: sheetJoint.joint.content.decisionRule,
   });
-  return { ...judgement, reasons: [...judgement.reasons, ...notices(state, joint, cell, pull, now)] };
+  const { verdict, reasons } = wantsRework(cell, joint) ? unproven(judgement) : judgement;
+  return { ...judgement, verdict, reasons: [...reasons, ...notices(state, joint, cell, pull, now)] };
+}
+
+/** A fastener that is tight already reaches the number without turning: without rework nothing proves it. */
+function wantsRework({ verdict }: CellState, { rework }: JointState): boolean {
+  return verdict === 'over' || verdict === 'doubtful' || (verdict === 'under' && !rework.underContinues);
+}
+
+function unproven({ verdict, reasons }: Judgement): Pick<Judgement, 'verdict' | 'reasons'> {
+  return { verdict: verdict === 'within' ? 'doubtful' : verdict, reasons: [...reasons, { code: 'not-reworked' }] };
 }
 
 /** The step of a cell. */
@@ -60,20 +86,30 @@ function sameAgain(stored: EntryBody, incoming: IncomingPull): Result<'already'>
     stored.pull.takenAt === incoming.takenAt &&
     digestOf(stored.pull.shown) === digestOf(incoming.shown);
   if (same) return ok('already');
-  return failed({ kind: 'conflict', message: `Another entry is stored under the identity ${incoming.id}; give this pull one of its own.`, current: stored });
+  return failed({
+    kind: 'conflict',
+    message: `Another entry is stored under the identity ${incoming.id}; give this pull one of its own.`,
+    current: stored,
+  });
 }
 
 function cellFor(joint: JointState, incoming: IncomingPull): Result<CellState> {
   const { position, stage, round } = incoming;
   if (position === undefined) return nextCell(joint);
   const positions = joint.cells[0]!.length;
-  if (position > positions) return invalid('position', `${joint.ref} has no position ${position}`, `a whole number from 1 to ${positions}`);
-  if (stage === undefined && round !== undefined) return invalid('stage', 'a round without its stage', 'the stage that the round belongs to');
+  if (position > positions)
+    return invalid('position', `${joint.ref} has no position ${position}`, `a whole number from 1 to ${positions}`);
+  if (stage === undefined && round !== undefined)
+    return invalid('stage', 'a round without its stage', 'the stage that the round belongs to');
   const steps = joint.steps.flatMap((step, index) =>
     (stage === undefined || step.stage === stage) && (round === undefined || step.round === round) ? [index] : [],
   );
   if (steps.length === 0) {
-    return invalid(round === undefined ? 'stage' : 'round', `${joint.ref} has no stage ${stage}${round === undefined ? '' : `, round ${round}`}`, joint.steps.map((step) => `${step.stage}/${step.round}`).join(', '));
+    return invalid(
+      round === undefined ? 'stage' : 'round',
+      `${joint.ref} has no stage ${stage}${round === undefined ? '' : `, round ${round}`}`,
+      joint.steps.map((step) => `${step.stage}/${step.round}`).join(', '),
+    );
   }
   const cells = steps.map((index) => joint.cells[index]![position - 1]!);
   return ok(cells.find((cell) => cell.need !== 'nothing') ?? cells.at(-1)!);
@@ -81,7 +117,12 @@ function cellFor(joint: JointState, incoming: IncomingPull): Result<CellState> {
 
 function nextCell(joint: JointState): Result<CellState> {
   const { next } = joint;
-  if (!next) return failed({ kind: 'conflict', message: `Every position of ${joint.ref} has its verdict; name the position that this pull belongs to.`, current: null });
+  if (!next)
+    return failed({
+      kind: 'conflict',
+      message: `Every position of ${joint.ref} has its verdict; name the position that this pull belongs to.`,
+      current: null,
+    });
   const at = joint.steps.findIndex((step) => step.stage === next.stage && step.round === next.round);
   return ok(joint.cells[at]![next.position - 1]!);
 }
@@ -97,24 +138,42 @@ function attemptClash(cell: CellState, incoming: IncomingPull): ReturnType<typeo
 
 function toolFor(joint: JointState, incoming: IncomingPull): Result<Tool> {
   const { wrenchId } = incoming;
-  const tool = wrenchId === undefined ? joint.tools.at(-1) : joint.tools.findLast(({ wrench }) => wrench.id === wrenchId);
+  const tool =
+    wrenchId === undefined ? joint.tools.at(-1) : joint.tools.findLast(({ wrench }) => wrench.id === wrenchId);
   if (tool) return ok(tool);
   const taken = joint.tools.map(({ wrench }) => `${wrench.name} (${wrench.serial})`).join(', ');
-  return invalid('wrenchId', wrenchId === undefined ? `no wrench has been taken for ${joint.ref}` : `this wrench has not been taken for ${joint.ref}`, taken || 'a wrench taken for this joint first');
+  return invalid(
+    'wrenchId',
+    wrenchId === undefined
+      ? `no wrench has been taken for ${joint.ref}`
+      : `this wrench has not been taken for ${joint.ref}`,
+    taken || 'a wrench taken for this joint first',
+  );
 }
 
 /** Torque and angle at the fastener: the adapter's lever counted in, the extension's wind-up taken off. */
 function readingAtFastener(incoming: IncomingPull, step: Step, tool: Tool): Result<Pull['reading']> {
   const shownNm = incoming.shownTorqueNm;
-  if (shownNm < 0 && step.kind !== 'loosen') return invalid('shownTorqueNm', `${shownNm} N·m is loosening, which is not judged as tightening`, 'a torque of 0 N·m or more');
+  if (shownNm < 0 && step.kind !== 'loosen')
+    return invalid(
+      'shownTorqueNm',
+      `${shownNm} N·m is loosening, which is not judged as tightening`,
+      'a torque of 0 N·m or more',
+    );
   if (shownNm > tool.wrench.highestNm * BEYOND_RANGE) {
-    return invalid('shownTorqueNm', `${shownNm} N·m is far beyond ${tool.wrench.name}, which ends at ${tool.wrench.highestNm} N·m; is the unit right (lbf·in typed as lbf·ft, or lbf·ft as N·m)?`, `at most ${tool.wrench.highestNm * BEYOND_RANGE} N·m`);
+    return invalid(
+      'shownTorqueNm',
+      `${shownNm} N·m is far beyond ${tool.wrench.name}, which ends at ${tool.wrench.highestNm} N·m; is the unit right (lbf·in typed as lbf·ft, or lbf·ft as N·m)?`,
+      `at most ${tool.wrench.highestNm * BEYOND_RANGE} N·m`,
+    );
   }
   const torque = appliedTorque(shownNm, tool.wrench.leverMm, tool.adapter);
   if (!torque.ok) return torque;
   return ok({
     torqueNm: torque.value.torqueNm,
-    ...(incoming.shownAngleDeg === undefined ? {} : { angleDeg: angleAtFastener(incoming.shownAngleDeg, torque.value.torqueNm, step, tool) }),
+    ...(incoming.shownAngleDeg === undefined
+      ? {}
+      : { angleDeg: angleAtFastener(incoming.shownAngleDeg, torque.value.torqueNm, step, tool) }),
     ...(incoming.fastestDegPerS === undefined ? {} : { fastestDegPerS: incoming.fastestDegPerS }),
   });
 }
@@ -122,9 +181,12 @@ function readingAtFastener(incoming: IncomingPull, step: Step, tool: Tool): Resu
 /** An overload can be shown above the range; half as much again is a slip of unit or wrench. */
 const BEYOND_RANGE = 1.5;
 
+/** Where the step asks for no angle, the wrench counts from a torque of its own: its figure is kept as it is. */
 function angleAtFastener(shownDeg: number, torqueNm: number, step: Step, tool: Tool): number {
   const stiffness = tool.extension?.stiffnessNmPerDeg;
-  return stiffness === undefined ? shownDeg : shownDeg - windUpDeg(torqueNm, step.angleFromNm ?? 0, stiffness);
+  const isCountedAsTold = step.angle !== undefined || step.angleFromNm !== undefined;
+  if (stiffness === undefined || !isCountedAsTold) return shownDeg;
+  return shownDeg - windUpDeg(torqueNm, step.angleFromNm ?? 0, stiffness);
 }
 
 function pullOf(incoming: IncomingPull, cell: CellRef, tool: Tool, reading: Pull['reading']): Pull {
@@ -145,7 +207,8 @@ function notices(state: JobState, joint: JointState, cell: CellState, pull: Pull
   const told: Reason[] = [];
   if (isBeforeItsTurn(joint, cell)) told.push({ code: 'notice-out-of-order' });
   if (clockDiffers(pull.takenAt, state.openedAt, now)) told.push({ code: 'notice-device-clock' });
-  if (cell.attemptsCounted >= maximumAttempts) told.push({ code: 'notice-beyond-attempts', value: cell.attemptsCounted + 1, limit: maximumAttempts });
+  if (cell.attemptsCounted >= maximumAttempts)
+    told.push({ code: 'notice-beyond-attempts', value: cell.attemptsCounted + 1, limit: maximumAttempts });
   return told;
 }
 
@@ -169,5 +232,9 @@ function clockDiffers(takenAt: string, openedAt: string, now: string): boolean {
 export function cellNamed(state: JobState, ref: CellRef, field: string): Result<CellState> {
   const cell = findCell(state, ref);
   if (cell) return ok(cell);
-  return invalid(field, `this job has no ${ref.jointRef}, stage ${ref.stage}, round ${ref.round}, position ${ref.position}`, 'a cell of this job');
+  return invalid(
+    field,
+    `this job has no ${ref.jointRef}, stage ${ref.stage}, round ${ref.round}, position ${ref.position}`,
+    'a cell of this job',
+  );
 }

@@ -3,12 +3,27 @@ import type { JointContent } from '../joint/joint.ts';
 import type { Command } from './command.ts';
 import { decide } from './decide.ts';
 import { findCell } from './fold.ts';
-import { contextFor, done, lead, openedSample, pullOf, type SampleJob, sampleJoint, taking, technician, testId, turnOf } from './testing/sample-job.ts';
+import {
+  contextFor,
+  done,
+  lead,
+  openedSample,
+  pullOf,
+  type SampleJob,
+  sampleJoint,
+  taking,
+  technician,
+  testId,
+  turnOf,
+} from './testing/sample-job.ts';
 
 const first = { jointRef: 'J1', stage: 1, round: 1, position: 1 };
 const taken = (content: JointContent = sampleJoint) => done(openedSample(content), taking);
 const loosened: Command = { kind: 'rework', jointRef: 'J1', position: 1, how: 'loosened', reason: 'too tight' };
-const withRework = (rework: Partial<JointContent['rework']>): JointContent => ({ ...sampleJoint, rework: { ...sampleJoint.rework, ...rework } });
+const withRework = (rework: Partial<JointContent['rework']>): JointContent => ({
+  ...sampleJoint,
+  rework: { ...sampleJoint.rework, ...rework },
+});
 const needAt = (job: SampleJob, ref = first) => findCell(job.state, ref)?.need;
 
 describe('what is not within', () => {
@@ -22,7 +37,10 @@ describe('what is not within', () => {
     expect(findCell(job.state, first)).toMatchObject({
       need: 'nothing',
       verdict: 'within',
-      attempts: [{ verdict: 'over', standing: 'undone' }, { verdict: 'within', standing: 'stands' }],
+      attempts: [
+        { verdict: 'over', standing: 'undone' },
+        { verdict: 'within', standing: 'stands' },
+      ],
     });
   });
 
@@ -43,7 +61,10 @@ describe('what is not within', () => {
     job = done(done(job, pullOf(200, 110)), loosened);
     job = done(job, pullOf(201, 111));
     expect(needAt(job)).toBe('lead');
-    expect(decide(job.state, loosened, contextFor(job))).toMatchObject({ ok: false, failure: { kind: 'forbidden', needs: 'lead' } });
+    expect(decide(job.state, loosened, contextFor(job))).toMatchObject({
+      ok: false,
+      failure: { kind: 'forbidden', needs: 'lead' },
+    });
     const ordered = done(job, loosened, { lead });
     expect(needAt(ordered)).toBe('pull');
     expect(ordered.entries.at(-1)!.body).toMatchObject({ orderedBy: { name: 'Lead' } });
@@ -64,7 +85,10 @@ describe('what is not within', () => {
   });
 
   it('refuses to undo where nothing stands', () => {
-    expect(decide(taken().state, loosened, contextFor(taken()))).toMatchObject({ ok: false, failure: { kind: 'conflict' } });
+    expect(decide(taken().state, loosened, contextFor(taken()))).toMatchObject({
+      ok: false,
+      failure: { kind: 'conflict' },
+    });
   });
 });
 
@@ -74,9 +98,22 @@ describe('the lead’s word', () => {
 
   it('is needed to accept', () => {
     const job = over();
-    expect(decide(job.state, accept, contextFor(job))).toMatchObject({ ok: false, failure: { kind: 'forbidden', needs: 'lead' } });
+    expect(decide(job.state, accept, contextFor(job))).toMatchObject({
+      ok: false,
+      failure: { kind: 'forbidden', needs: 'lead' },
+    });
     const accepted = done(job, accept, { lead });
-    expect(findCell(accepted.state, first)).toMatchObject({ verdict: 'over', need: 'nothing', acceptedBy: { name: 'Lead' } });
+    expect(findCell(accepted.state, first)).toMatchObject({
+      verdict: 'over',
+      need: 'nothing',
+      acceptedBy: { name: 'Lead' },
+    });
+  });
+
+  it('takes nothing of a person into the record but name, role and identity', () => {
+    const careless = { ...lead, pin: '1234' };
+    const accepted = done(over(), accept, { by: careless, lead: careless });
+    expect(JSON.stringify(accepted.entries)).not.toContain('1234');
   });
 
   it('can be given by the lead who works', () => {
@@ -85,7 +122,10 @@ describe('the lead’s word', () => {
 
   it('is not asked where nothing waits', () => {
     const job = done(taken(), pullOf(200, 100));
-    expect(decide(job.state, accept, contextFor(job, { lead }))).toMatchObject({ ok: false, failure: { kind: 'conflict' } });
+    expect(decide(job.state, accept, contextFor(job, { lead }))).toMatchObject({
+      ok: false,
+      failure: { kind: 'conflict' },
+    });
   });
 
   it('lapses with another pull on the position', () => {
@@ -102,24 +142,46 @@ describe('mending', () => {
     const move: Command = { kind: 'move-pull', pullId: testId(200), to: third, reason: 'was on position 3' };
     const body = job.entries.at(-1)!.body;
     const moved = done(job, move, body.kind === 'pull' ? { pulled: body.pull } : {});
-    expect(findCell(moved.state, first)).toMatchObject({ need: 'pull', verdict: undefined, attempts: [{ standing: 'moved' }] });
-    expect(findCell(moved.state, third)).toMatchObject({ need: 'nothing', verdict: 'within', attempts: [{ pullId: testId(200), standing: 'stands' }] });
+    expect(findCell(moved.state, first)).toMatchObject({
+      need: 'pull',
+      verdict: undefined,
+      attempts: [{ standing: 'moved' }],
+    });
+    expect(findCell(moved.state, third)).toMatchObject({
+      need: 'nothing',
+      verdict: 'within',
+      attempts: [{ pullId: testId(200), standing: 'stands' }],
+    });
   });
 
   it('sets the last pull aside with its reason', () => {
-    const job = done(done(taken(), pullOf(200, 110)), { kind: 'set-pull-aside', pullId: testId(200), reason: 'trial on scrap' });
-    expect(findCell(job.state, first)).toMatchObject({ need: 'pull', attempts: [{ verdict: 'over', standing: 'set-aside' }] });
+    const job = done(done(taken(), pullOf(200, 110)), {
+      kind: 'set-pull-aside',
+      pullId: testId(200),
+      reason: 'trial on scrap',
+    });
+    expect(findCell(job.state, first)).toMatchObject({
+      need: 'pull',
+      attempts: [{ verdict: 'over', standing: 'set-aside' }],
+    });
   });
 
   it('leaves an earlier pull to the lead', () => {
     const job = done(done(taken(), pullOf(200, 100)), pullOf(201, 100));
     const aside: Command = { kind: 'set-pull-aside', pullId: testId(200), reason: 'wrong wrench' };
-    expect(decide(job.state, aside, contextFor(job))).toMatchObject({ ok: false, failure: { kind: 'forbidden', needs: 'lead' } });
+    expect(decide(job.state, aside, contextFor(job))).toMatchObject({
+      ok: false,
+      failure: { kind: 'forbidden', needs: 'lead' },
+    });
     expect(decide(job.state, aside, contextFor(job, { by: lead }))).toMatchObject({ ok: true });
   });
 
   it('knows no pull that was set aside before', () => {
-    const job = done(done(taken(), pullOf(200, 100)), { kind: 'set-pull-aside', pullId: testId(200), reason: 'wrong wrench' });
+    const job = done(done(taken(), pullOf(200, 100)), {
+      kind: 'set-pull-aside',
+      pullId: testId(200),
+      reason: 'wrong wrench',
+    });
     const again: Command = { kind: 'set-pull-aside', pullId: testId(200), reason: 'wrong wrench' };
     expect(decide(job.state, again, contextFor(job))).toMatchObject({ ok: false, failure: { kind: 'not-found' } });
   });
@@ -134,14 +196,23 @@ describe('the end of a job', () => {
 
   it('is not signed off while something waits', () => {
     const job = taken();
-    expect(decide(job.state, signing, contextFor(job))).toMatchObject({ ok: false, failure: { kind: 'conflict', current: { waiting: [first] } } });
+    expect(decide(job.state, signing, contextFor(job))).toMatchObject({
+      ok: false,
+      failure: { kind: 'conflict', current: { waiting: [first] } },
+    });
   });
 
   it('is signed off, then closed, and then takes nothing more', () => {
-    expect(decide(finished().state, { kind: 'close' }, contextFor(finished()))).toMatchObject({ ok: false, failure: { kind: 'conflict' } });
+    expect(decide(finished().state, { kind: 'close' }, contextFor(finished()))).toMatchObject({
+      ok: false,
+      failure: { kind: 'conflict' },
+    });
     const closed = done(done(finished(), signing), { kind: 'close' });
     expect(closed.state.status).toBe('closed');
-    expect(decide(closed.state, pullOf(300, 100), contextFor(closed))).toMatchObject({ ok: false, failure: { kind: 'conflict', message: expect.stringContaining('closed') } });
+    expect(decide(closed.state, pullOf(300, 100), contextFor(closed))).toMatchObject({
+      ok: false,
+      failure: { kind: 'conflict', message: expect.stringContaining('closed') },
+    });
   });
 
   it('lets a sign-off lapse when work goes on', () => {

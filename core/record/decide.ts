@@ -4,7 +4,7 @@ import { acceptCell, reworkPosition } from './decide-exception.ts';
 import { movePull, setPullAside } from './decide-mending.ts';
 import { recordPull } from './decide-pull.ts';
 import { takeTool } from './decide-tool.ts';
-import type { DecisionContext } from './decision-context.ts';
+import { type DecisionContext, refOf } from './decision-context.ts';
 import type { EntryBody, EntryDraft } from './entry.ts';
 import type { JobState } from './state.ts';
 
@@ -19,11 +19,12 @@ export function decide(state: JobState, command: Command, context: DecisionConte
   if (!body.ok) return body;
   if (body.value === 'already') return ok([]);
   const id = command.kind === 'record-pull' ? command.id : context.entryId;
-  return ok([{ id, at: context.now, by: context.by, body: body.value }]);
+  return ok([{ id, at: context.now, by: refOf(context.by), body: body.value }]);
 }
 
 function mayWork(command: Command, role: Role): ReturnType<typeof failed> | undefined {
-  if (role !== 'technician' && role !== 'lead') return failed({ kind: 'forbidden', action: command.kind, needs: 'technician' });
+  if (role !== 'technician' && role !== 'lead')
+    return failed({ kind: 'forbidden', action: command.kind, needs: 'technician' });
   return undefined;
 }
 
@@ -31,7 +32,11 @@ function bodyFor(state: JobState, command: Command, context: DecisionContext): R
   const { known } = context;
   if (known && command.kind !== 'record-pull') return ok('already');
   if (state.status === 'closed' && !known) {
-    return failed({ kind: 'conflict', message: 'This job is closed and sealed; nothing can be added. Make a new job for further work.', current: { status: state.status } });
+    return failed({
+      kind: 'conflict',
+      message: 'This job is closed and sealed; nothing can be added. Make a new job for further work.',
+      current: { status: state.status },
+    });
   }
   switch (command.kind) {
     case 'record-pull':
@@ -67,5 +72,9 @@ function signOff(state: JobState, statement: string): Result<EntryBody> {
 
 function close(state: JobState): Result<EntryBody> {
   if (state.status === 'signed-off') return ok({ kind: 'closed' });
-  return failed({ kind: 'conflict', message: 'A job is signed off before it is closed.', current: { status: state.status } });
+  return failed({
+    kind: 'conflict',
+    message: 'A job is signed off before it is closed.',
+    current: { status: state.status },
+  });
 }

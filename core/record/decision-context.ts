@@ -18,6 +18,9 @@ export interface DecisionContext {
   readonly known?: Entry | undefined;
 }
 
+/** Only what a record may hold of a person, whatever else the caller's object carries. */
+export const refOf = ({ id, name, role }: PersonRef): PersonRef => ({ id, name, role });
+
 /** The lead whose word stands behind a command: the one who works, or the one who gave it at this screen. */
 export const leadOf = (context: DecisionContext): PersonRef | undefined =>
-  context.by.role === 'lead' ? context.by : context.lead;
+  context.by.role === 'lead' ? refOf(context.by) : context.lead && refOf(context.lead);

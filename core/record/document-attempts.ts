@@ -31,7 +31,7 @@ export function attemptTable(facts: RecordFacts, joint: JobJoint, state: JointSt
   return {
     kind: 'table',
     name: 'attempts',
-    caption: commonSource === undefined ? caption : `${caption} (${commonSource})`,
+    caption: commonSource === undefined ? caption : `${caption}, ${commonSource}`,
     columns: columns(frame),
     groups: state.steps.map((step, index) => stepGroup(frame, step, state.cells[index]!)),
   };

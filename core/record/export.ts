@@ -5,7 +5,11 @@ import type { RecordFile, Seal } from './file.ts';
 import { fingerprintsOf } from './locate.ts';
 
 /** A record as data, with what is needed to verify it alone. */
-export function recordFile(entries: readonly Entry[], traces: Readonly<Record<string, Trace>>, seal?: Seal): RecordFile {
+export function recordFile(
+  entries: readonly Entry[],
+  traces: Readonly<Record<string, Trace>>,
+  seal?: Seal,
+): RecordFile {
   return {
     format: 'clampwright-record',
     version: 1,

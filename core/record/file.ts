@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { entrySchema, instantSchema } from './entry.ts';
 import { traceSchema } from './command.ts';
+import { entrySchema, instantSchema } from './entry.ts';
 
 /** The signature over the head of a closed job's chain. */
 export const sealSchema = z.strictObject({

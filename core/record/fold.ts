@@ -38,7 +38,9 @@ function untouched({ ref, joint }: JobJoint): JointState {
   if (!steps.ok) throw new Error(`joint ${ref} was released with a procedure that cannot be worked`);
   const rework = joint.content.rework;
   const cells = steps.value.map(({ stage, round, order }) =>
-    order.map((_, index) => emptyCell({ jointRef: ref, stage, round, position: index + 1 })).map((cell) => derived(cell, rework)),
+    order
+      .map((_, index) => emptyCell({ jointRef: ref, stage, round, position: index + 1 }))
+      .map((cell) => derived(cell, rework)),
   );
   return withNext({ ref, rework, steps: steps.value, cells, next: undefined, tools: [], lastPull: undefined });
 }
@@ -57,7 +59,9 @@ const emptyCell = (ref: CellRef): CellState => ({
 /** Within the first round that is not done: what can be worked on before what waits for the lead. */
 function withNext(joint: JointState): JointState {
   for (const [index, step] of joint.steps.entries()) {
-    const inOrder = step.order.map((position) => joint.cells[index]![position - 1]!).filter((cell) => cell.need !== 'nothing');
+    const inOrder = step.order
+      .map((position) => joint.cells[index]![position - 1]!)
+      .filter((cell) => cell.need !== 'nothing');
     const next = inOrder.find((cell) => cell.need !== 'lead') ?? inOrder[0];
     if (next) return { ...joint, next: next.ref };
   }
@@ -72,7 +76,11 @@ function applied(state: JobState, entry: Entry, options: FoldOptions): JobState 
     case 'tool-taken':
       return changeJoints(state, body.jointRefs, (joint) => ({ ...joint, tools: [...joint.tools, body.tool] }));
     case 'pull':
-      return reopened(changeJoints(state, [body.pull.cell.jointRef], (joint) => pulled(joint, entry, body.pull, body.judgement, options)));
+      return reopened(
+        changeJoints(state, [body.pull.cell.jointRef], (joint) =>
+          pulled(joint, entry, body.pull, body.judgement, options),
+        ),
+      );
     case 'pull-moved':
       return reopened(moved(state, entry, body, options));
     case 'pull-set-aside':
@@ -96,12 +104,17 @@ function applied(state: JobState, entry: Entry, options: FoldOptions): JobState 
 const reopened = (state: JobState): JobState => (state.status === 'signed-off' ? { ...state, status: 'open' } : state);
 
 function changeJoints(state: JobState, refs: readonly string[], change: (joint: JointState) => JointState): JobState {
-  return { ...state, joints: state.joints.map((joint) => (refs.includes(joint.ref) ? withNext(change(joint)) : joint)) };
+  return {
+    ...state,
+    joints: state.joints.map((joint) => (refs.includes(joint.ref) ? withNext(change(joint)) : joint)),
+  };
 }
 
 function changeCell(joint: JointState, ref: CellRef, change: (cell: CellState) => CellState): JointState {
   const at = joint.steps.findIndex((step) => step.stage === ref.stage && step.round === ref.round);
-  const cells = joint.cells.map((row, index) => (index === at ? row.with(ref.position - 1, change(row[ref.position - 1]!)) : row));
+  const cells = joint.cells.map((row, index) =>
+    index === at ? row.with(ref.position - 1, change(row[ref.position - 1]!)) : row,
+  );
   return { ...joint, cells };
 }
 
@@ -120,7 +133,12 @@ function pulled(joint: JointState, entry: Entry, pull: Pull, judgement: Judgemen
   return { ...changed, lastPull: { pullId: entry.id, cell: pull.cell } };
 }
 
-function moved(state: JobState, entry: Entry, body: Extract<EntryBody, { kind: 'pull-moved' }>, options: FoldOptions): JobState {
+function moved(
+  state: JobState,
+  entry: Entry,
+  body: Extract<EntryBody, { kind: 'pull-moved' }>,
+  options: FoldOptions,
+): JobState {
   const source = findCell(state, body.from)?.attempts.find((attempt) => attempt.pullId === body.pullId);
   if (!source) throw new Error('a pull is moved from where it stands');
   const away = changeJoints(state, [body.from.jointRef], (joint) => ({
@@ -147,7 +165,9 @@ function reworked(state: JobState, body: Extract<EntryBody, { kind: 'reworked' }
   return changeJoints(state, [body.jointRef], (joint) => ({
     ...joint,
     lastPull: joint.lastPull?.cell.position === body.position ? undefined : joint.lastPull,
-    cells: joint.cells.map((row) => row.with(body.position - 1, undone(row[body.position - 1]!, countsAfresh, joint.rework))),
+    cells: joint.cells.map((row) =>
+      row.with(body.position - 1, undone(row[body.position - 1]!, countsAfresh, joint.rework)),
+    ),
   }));
 }
 

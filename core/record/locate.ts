@@ -1,19 +1,23 @@
-import { sha256Hex } from './digest.ts';
 import { canonical } from './canonical.ts';
+import { sha256Hex } from './digest.ts';
 
 /** Every leaf of a value under its JSON Pointer (RFC 6901). Empty arrays and objects are leaves too. */
 export function leavesOf(value: unknown, pointer = ''): readonly (readonly [pointer: string, leaf: unknown])[] {
   if (typeof value !== 'object' || value === null) return [[pointer, value]];
   const members = Object.entries(value).filter(([, member]) => member !== undefined);
   if (members.length === 0) return [[pointer, value]];
-  return members.flatMap(([name, member]) => leavesOf(member, `${pointer}/${name.replaceAll('~', '~0').replaceAll('/', '~1')}`));
+  return members.flatMap(([name, member]) =>
+    leavesOf(member, `${pointer}/${name.replaceAll('~', '~0').replaceAll('/', '~1')}`),
+  );
 }
 
 const SHORT = 8;
 
 /** A short digest of each leaf, so that a change can be told to the field. The chain proves; these only locate. */
 export function fingerprintsOf(value: unknown): Record<string, string> {
-  return Object.fromEntries(leavesOf(value).map(([pointer, leaf]) => [pointer, sha256Hex(pointer + canonical(leaf)).slice(0, SHORT)]));
+  return Object.fromEntries(
+    leavesOf(value).map(([pointer, leaf]) => [pointer, sha256Hex(pointer + canonical(leaf)).slice(0, SHORT)]),
+  );
 }
 
 /** The pointers at which a value no longer fits its fingerprints: changed, added, or missing. */

@@ -101,7 +101,9 @@ function object(reader: Reader): Record<string, unknown> {
 /**
  * Reads JSON (RFC 8259) and, where it breaks off, says in which member. A name given twice is refused.
  */
-export function readJson(input: string): { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly at: JsonBreak } {
+export function readJson(
+  input: string,
+): { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly at: JsonBreak } {
   const reader = new Reader(input);
   try {
     const read = value(reader);

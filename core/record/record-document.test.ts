@@ -66,7 +66,7 @@ describe('the document of a sealed record', () => {
 
   it('lists every pull with its wrench and its hands, and says once where they came from', () => {
     expect(rows(document, 'attempts')).toHaveLength(8);
-    expect(tables(document, 'attempts')[0]!.caption).toBe('J1 the joint: every attempt (typed)');
+    expect(tables(document, 'attempts')[0]!.caption).toBe('J1 the joint: every attempt, typed');
     expect(rows(document, 'attempts')[0]).toContain('| W1\u00a0P2 |');
   });
 

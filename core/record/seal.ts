@@ -7,7 +7,15 @@ import type { Seal } from './file.ts';
 
 /** What is signed: the head of the chain, how long it is, by which key and when. */
 function sealedText(last: Entry, publicKey: string, signedAt: string): Uint8Array {
-  const said = { format: 'clampwright-record', version: 1, jobId: last.jobId, entryCount: last.seq, headHash: last.hash, publicKey, signedAt };
+  const said = {
+    format: 'clampwright-record',
+    version: 1,
+    jobId: last.jobId,
+    entryCount: last.seq,
+    headHash: last.hash,
+    publicKey,
+    signedAt,
+  };
   return utf8ToBytes(canonical(said));
 }
 

@@ -26,7 +26,14 @@ const altered = (from: string, to: string): string => {
 
 describe('a record', () => {
   it('that nobody touched is whole', () => {
-    expect(verifyRecord(text)).toMatchObject({ whole: true, sealed: true, faults: [], title: 'Sample job', entryCount: 12, signedAt: '2026-03-01T09:00:00.000Z' });
+    expect(verifyRecord(text)).toMatchObject({
+      whole: true,
+      sealed: true,
+      faults: [],
+      title: 'Sample job',
+      entryCount: 12,
+      signedAt: '2026-03-01T09:00:00.000Z',
+    });
   });
 
   it('of an open job is whole but not sealed', () => {
@@ -45,8 +52,14 @@ describe('a record', () => {
   });
 
   it('tells an altered time, name and reason', () => {
-    expect(verifyRecord(altered('Done, café', 'Done, cafe')).faults[0]).toMatchObject({ seq: 11, field: '/body/statement' });
-    expect(verifyRecord(altered('"name":"Technician"', '"name":"Technicien"')).faults[0]).toMatchObject({ seq: 2, field: '/by/name' });
+    expect(verifyRecord(altered('Done, café', 'Done, cafe')).faults[0]).toMatchObject({
+      seq: 11,
+      field: '/body/statement',
+    });
+    expect(verifyRecord(altered('"name":"Technician"', '"name":"Technicien"')).faults[0]).toMatchObject({
+      seq: 2,
+      field: '/by/name',
+    });
   });
 
   it('tells an altered trace', () => {
@@ -57,9 +70,14 @@ describe('a record', () => {
 
   it('tells an altered signature and an altered hash', () => {
     const signature = /"signature":"(.)/.exec(text)![1]!;
-    expect(verifyRecord(altered(`"signature":"${signature}`, `"signature":"${signature === 'a' ? 'b' : 'a'}`)).faults[0]).toMatchObject({ part: 'seal' });
+    expect(
+      verifyRecord(altered(`"signature":"${signature}`, `"signature":"${signature === 'a' ? 'b' : 'a'}`)).faults[0],
+    ).toMatchObject({ part: 'seal' });
     const hash = /"hash":"(.)/.exec(text)![1]!;
-    expect(verifyRecord(altered(`"hash":"${hash}`, `"hash":"${hash === 'a' ? 'b' : 'a'}`)).faults[0]).toMatchObject({ part: 'entry', seq: 1 });
+    expect(verifyRecord(altered(`"hash":"${hash}`, `"hash":"${hash === 'a' ? 'b' : 'a'}`)).faults[0]).toMatchObject({
+      part: 'entry',
+      seq: 1,
+    });
   });
 
   it('tells where the file stops being JSON', () => {
@@ -69,12 +87,18 @@ describe('a record', () => {
 
   it('tells a file that was cut short, and white space that was put in', () => {
     expect(verifyRecord(text.slice(0, text.length / 2)).faults[0]).toMatchObject({ part: 'file' });
-    expect(verifyRecord(altered('"jobId":', '"jobId": ')).faults[0]).toMatchObject({ part: 'file', message: expect.stringContaining('canonical form') });
+    expect(verifyRecord(altered('"jobId":', '"jobId": ')).faults[0]).toMatchObject({
+      part: 'file',
+      message: expect.stringContaining('canonical form'),
+    });
   });
 
   it('tells a seal that was taken away, and one that was made with another key', () => {
     const { seal: _, ...unsealed } = JSON.parse(text);
-    expect(verifyRecord(`${JSON.stringify(unsealed)}\n`).faults).toContainEqual({ part: 'seal', message: 'The job was closed, but the seal is missing.' });
+    expect(verifyRecord(`${JSON.stringify(unsealed)}\n`).faults).toContainEqual({
+      part: 'seal',
+      message: 'The job was closed, but the seal is missing.',
+    });
     const other = publicKeyOf(key.map((byte) => byte + 1));
     expect(verifyRecord(altered(publicKeyOf(key), other)).faults[0]).toMatchObject({ part: 'seal' });
   });

@@ -43,15 +43,29 @@ export function verifyRecord(text: string): Verification {
   const read = readJson(text);
   if (!read.ok) {
     const where = read.at.path === '' ? '' : `, in ${read.at.path}`;
-    return broken({ part: 'file', field: read.at.path, message: `The file stops being JSON at character ${read.at.offset + 1}${where}: ${read.at.wants} should stand there.` });
+    return broken({
+      part: 'file',
+      field: read.at.path,
+      message: `The file stops being JSON at character ${read.at.offset + 1}${where}: ${read.at.wants} should stand there.`,
+    });
   }
   const file = parse(recordFileSchema, read.value);
   if (!file.ok) {
     const { failure } = file;
     const field = failure.kind === 'invalid' ? failure.field : '';
-    return broken({ part: 'file', field, message: `${field} is not as a record has it${failure.kind === 'invalid' ? `: ${failure.message}` : ''}.`, ...seqOf(field) });
+    return broken({
+      part: 'file',
+      field,
+      message: `${field} is not as a record has it${failure.kind === 'invalid' ? `: ${failure.message}` : ''}.`,
+      ...seqOf(field),
+    });
   }
-  const faults = [...formFaults(text, file.value), ...chainFaults(file.value), ...traceFaults(file.value), ...sealFaults(file.value)];
+  const faults = [
+    ...formFaults(text, file.value),
+    ...chainFaults(file.value),
+    ...traceFaults(file.value),
+    ...sealFaults(file.value),
+  ];
   return summary(file.value, faults);
 }
 
@@ -82,7 +96,12 @@ function formFaults(text: string, file: RecordFile): readonly RecordFault[] {
   const right = `${canonical(file)}\n`;
   if (text === right) return [];
   const at = firstDifference(text, right);
-  return [{ part: 'file', message: `The file is not in canonical form from character ${at + 1} on: ${excerpt(text, at)} stands where ${excerpt(right, at)} should.` }];
+  return [
+    {
+      part: 'file',
+      message: `The file is not in canonical form from character ${at + 1} on: ${excerpt(text, at)} stands where ${excerpt(right, at)} should.`,
+    },
+  ];
 }
 
 function firstDifference(a: string, b: string): number {
@@ -95,8 +114,13 @@ const excerpt = (text: string, at: number): string => JSON.stringify(text.slice(
 
 function chainFaults(file: RecordFile): readonly RecordFault[] {
   const faults: RecordFault[] = [];
-  if (file.entries[0]?.body.kind !== 'opened') faults.push({ part: 'entry', seq: 1, message: 'A record begins with the sheet of its job.' });
-  if (file.fingerprints.length !== file.entries.length) faults.push({ part: 'fingerprint', message: `${file.fingerprints.length} fingerprints stand for ${file.entries.length} entries.` });
+  if (file.entries[0]?.body.kind !== 'opened')
+    faults.push({ part: 'entry', seq: 1, message: 'A record begins with the sheet of its job.' });
+  if (file.fingerprints.length !== file.entries.length)
+    faults.push({
+      part: 'fingerprint',
+      message: `${file.fingerprints.length} fingerprints stand for ${file.entries.length} entries.`,
+    });
   for (const [index, entry] of file.entries.entries()) faults.push(...entryFaults(file, entry, index));
   return faults;
 }
@@ -106,14 +130,35 @@ function entryFaults(file: RecordFile, entry: Entry, index: number): readonly Re
   const changed = changedLeaves(entry, file.fingerprints[index] ?? {});
   const previous = file.entries[index - 1];
   const hashFits = hashOfEntry(entry) === entry.hash;
-  const linkFits = entry.previousHash === (previous?.hash ?? NO_HASH) && entry.seq === seq && entry.jobId === file.entries[0]!.jobId;
+  const linkFits =
+    entry.previousHash === (previous?.hash ?? NO_HASH) && entry.seq === seq && entry.jobId === file.entries[0]!.jobId;
   if (hashFits && linkFits) {
-    return changed.map((field) => ({ part: 'fingerprint', seq, field, message: `The fingerprint of ${field} in entry ${seq} was altered; the entry itself is whole.` }));
+    return changed.map((field) => ({
+      part: 'fingerprint',
+      seq,
+      field,
+      message: `The fingerprint of ${field} in entry ${seq} was altered; the entry itself is whole.`,
+    }));
   }
-  const altered = changed.map((field): RecordFault => ({ part: 'entry', seq, field, message: alteredText(entry, seq, field) }));
+  const altered = changed.map(
+    (field): RecordFault => ({ part: 'entry', seq, field, message: alteredText(entry, seq, field) }),
+  );
   if (altered.length > 0) return altered;
-  if (!hashFits) return [{ part: 'entry', seq, message: `Entry ${seq} (${entry.body.kind}) does not fit its hash: it was altered together with its fingerprints.` }];
-  return [{ part: 'entry', seq, message: `Entry ${seq} does not follow entry ${seq - 1}: an entry was removed, added or exchanged here.` }];
+  if (!hashFits)
+    return [
+      {
+        part: 'entry',
+        seq,
+        message: `Entry ${seq} (${entry.body.kind}) does not fit its hash: it was altered together with its fingerprints.`,
+      },
+    ];
+  return [
+    {
+      part: 'entry',
+      seq,
+      message: `Entry ${seq} does not follow entry ${seq - 1}: an entry was removed, added or exchanged here.`,
+    },
+  ];
 }
 
 function alteredText(entry: Entry, seq: number, field: string): string {
@@ -123,12 +168,24 @@ function alteredText(entry: Entry, seq: number, field: string): string {
 }
 
 function traceFaults(file: RecordFile): readonly RecordFault[] {
-  const digests = new Map(file.entries.flatMap(({ id, body }) => (body.kind === 'pull' && body.pull.trace ? [[id, body.pull.trace.sha256] as const] : [])));
+  const digests = new Map(
+    file.entries.flatMap(({ id, body }) =>
+      body.kind === 'pull' && body.pull.trace ? [[id, body.pull.trace.sha256] as const] : [],
+    ),
+  );
   const missing = [...digests.keys()].filter((id) => !(id in file.traces));
   const altered = Object.entries(file.traces).filter(([id, trace]) => digests.get(id) !== digestOf(trace));
   return [
     ...missing.map((id): RecordFault => ({ part: 'trace', field: id, message: `The trace of pull ${id} is missing.` })),
-    ...altered.map(([id]): RecordFault => ({ part: 'trace', field: id, message: digests.has(id) ? `The trace of pull ${id} was altered.` : `The trace ${id} belongs to no pull of this record.` })),
+    ...altered.map(
+      ([id]): RecordFault => ({
+        part: 'trace',
+        field: id,
+        message: digests.has(id)
+          ? `The trace of pull ${id} was altered.`
+          : `The trace ${id} belongs to no pull of this record.`,
+      }),
+    ),
   ];
 }
 
@@ -137,6 +194,14 @@ function sealFaults(file: RecordFile): readonly RecordFault[] {
   const closed = last.body.kind === 'closed';
   const { seal } = file;
   if (!seal) return closed ? [{ part: 'seal', message: 'The job was closed, but the seal is missing.' }] : [];
-  if (!closed) return [{ part: 'seal', message: 'A seal stands under a job that was not closed: entries at the end were removed or added.' }];
-  return sealHolds(seal, last) ? [] : [{ part: 'seal', message: 'The signature does not fit: the seal, the key or the last entry was altered.' }];
+  if (!closed)
+    return [
+      {
+        part: 'seal',
+        message: 'A seal stands under a job that was not closed: entries at the end were removed or added.',
+      },
+    ];
+  return sealHolds(seal, last)
+    ? []
+    : [{ part: 'seal', message: 'The signature does not fit: the seal, the key or the last entry was altered.' }];
 }

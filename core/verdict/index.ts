@@ -1,2 +1,2 @@
-export * from './verdict.ts';
 export * from './judge-quantities.ts';
+export * from './verdict.ts';

@@ -38,7 +38,8 @@ export interface PullJudgement {
  * @source decision with guard band: JCGM 106:2012, 8.3; speed limit of angle pulls: common practice
  */
 export function judgePull(step: Step, reading: PullReading, conditions: JudgingConditions): PullJudgement {
-  if (step.kind === 'loosen') return { verdict: 'within', reasons: [{ code: 'loosening', quantity: 'torque', value: reading.torqueNm }] };
+  if (step.kind === 'loosen')
+    return { verdict: 'within', reasons: [{ code: 'loosening', quantity: 'torque', value: reading.torqueNm }] };
   const uncertaintyNm = uncertaintyAtFastenerNm(reading.torqueNm, conditions.tool);
   const judged = judgeQuantities(quantitiesOf(step, reading, conditions, uncertaintyNm ?? NOBODY_KNOWS));
   if (!judged.ok) throw new Error(`a step that cannot be judged: ${JSON.stringify(judged.failure)}`);
@@ -46,8 +47,12 @@ export function judgePull(step: Step, reading: PullReading, conditions: JudgingC
   return {
     verdict,
     reasons,
-    ...(step.torque ? { torque: { lowerNm: step.torque.lowerNm, targetNm: step.torque.targetNm, upperNm: step.torque.upperNm } } : {}),
-    ...(step.angle ? { angle: { lowerDeg: step.angle.lowerDeg, targetDeg: step.angle.targetDeg, upperDeg: step.angle.upperDeg } } : {}),
+    ...(step.torque
+      ? { torque: { lowerNm: step.torque.lowerNm, targetNm: step.torque.targetNm, upperNm: step.torque.upperNm } }
+      : {}),
+    ...(step.angle
+      ? { angle: { lowerDeg: step.angle.lowerDeg, targetDeg: step.angle.targetDeg, upperDeg: step.angle.upperDeg } }
+      : {}),
     ...(step.speedLimitDegPerS === undefined ? {} : { speedLimitDegPerS: step.speedLimitDegPerS }),
     ...(conditions.carriedDeg > 0 && step.angle ? { carriedDeg: conditions.carriedDeg } : {}),
     ...(uncertaintyNm === undefined ? {} : { expandedUncertaintyNm: uncertaintyNm }),
@@ -65,11 +70,23 @@ function uncertaintyAtFastenerNm(torqueNm: number, { wrench, adapter }: Tool): n
   return shownNm === undefined ? undefined : shownNm * lever.value.factor;
 }
 
-function quantitiesOf(step: Step, reading: PullReading, conditions: JudgingConditions, uncertaintyNm: number): readonly Quantity[] {
+function quantitiesOf(
+  step: Step,
+  reading: PullReading,
+  conditions: JudgingConditions,
+  uncertaintyNm: number,
+): readonly Quantity[] {
   const { decisionRule, carriedDeg } = conditions;
   const guardNm = decisionRule.kind === 'guarded' ? decisionRule.factor * uncertaintyNm : 0;
   const quantities: Quantity[] = [];
-  if (step.torque) quantities.push({ name: 'torque', value: reading.torqueNm, lower: step.torque.lowerNm, upper: step.torque.upperNm, guardBand: guardNm });
+  if (step.torque)
+    quantities.push({
+      name: 'torque',
+      value: reading.torqueNm,
+      lower: step.torque.lowerNm,
+      upper: step.torque.upperNm,
+      guardBand: guardNm,
+    });
   if (step.angle) {
     const turned = reading.angleDeg === undefined ? {} : { value: carriedDeg + reading.angleDeg };
     quantities.push({ name: 'angle', ...turned, lower: step.angle.lowerDeg, upper: step.angle.upperDeg });
@@ -78,9 +95,17 @@ function quantitiesOf(step: Step, reading: PullReading, conditions: JudgingCondi
 }
 
 /** Puts the speed limit on a judgement. */
-function slowed(step: Step, reading: PullReading, judged: { verdict: Verdict; reasons: Reason[] }): { verdict: Verdict; reasons: Reason[] } {
+function slowed(
+  step: Step,
+  reading: PullReading,
+  judged: { verdict: Verdict; reasons: Reason[] },
+): { verdict: Verdict; reasons: Reason[] } {
   const limit = step.speedLimitDegPerS;
-  if (limit === undefined || !step.angle || reading.fastestDegPerS === undefined || reading.fastestDegPerS <= limit) return judged;
-  const reasons: Reason[] = [...judged.reasons, { code: 'too-fast', quantity: 'speed', value: reading.fastestDegPerS, limit }];
+  if (limit === undefined || !step.angle || reading.fastestDegPerS === undefined || reading.fastestDegPerS <= limit)
+    return judged;
+  const reasons: Reason[] = [
+    ...judged.reasons,
+    { code: 'too-fast', quantity: 'speed', value: reading.fastestDegPerS, limit },
+  ];
   return { verdict: judged.verdict === 'within' ? 'doubtful' : judged.verdict, reasons };
 }

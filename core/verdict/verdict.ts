@@ -16,6 +16,7 @@ export const REASON_CODES = [
   'inside-guard-band',
   'not-measured',
   'too-fast',
+  'not-reworked',
   'loosening',
   'notice-out-of-order',
   'notice-device-clock',

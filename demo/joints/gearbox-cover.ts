@@ -24,7 +24,10 @@ export const gearboxCover: JointContent = {
       ],
     },
   ],
-  numbersSource: { kind: 'standard', text: 'Workshop table for class 8.8, lightly oiled (invented for the demonstration)' },
+  numbersSource: {
+    kind: 'standard',
+    text: 'Workshop table for class 8.8, lightly oiled (invented for the demonstration)',
+  },
   cautions: ['The drive is switched off, locked and tagged; the brake is closed.'],
   rework: { rule: 'loosen-and-repeat', underContinues: true, maximumAttempts: 3 },
   decisionRule: { kind: 'simple' },

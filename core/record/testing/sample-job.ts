@@ -11,7 +11,11 @@ import { openJob } from '../open.ts';
 import type { JobState } from '../state.ts';
 
 /** A number of its own for each thing of a test, as an identity. */
-export const testId = (n: number): string => uuidV7(1_700_000_000_000 + n, Uint8Array.from({ length: 10 }, (_, i) => (n * 31 + i * 7) % 256));
+export const testId = (n: number): string =>
+  uuidV7(
+    1_700_000_000_000 + n,
+    Uint8Array.from({ length: 10 }, (_, i) => (n * 31 + i * 7) % 256),
+  );
 
 export const technician: PersonRef = { id: testId(9001), name: 'Technician', role: 'technician' };
 export const lead: PersonRef = { id: testId(9002), name: 'Lead', role: 'lead' };
@@ -25,12 +29,22 @@ export const sampleJoint: JointContent = {
   stages: [
     {
       kind: 'torque',
-      torque: { lowerNm: 95, targetNm: 100, upperNm: 105, typed: { form: 'plus-minus', target: '100', plusMinus: '5', unit: 'N·m' } },
+      torque: {
+        lowerNm: 95,
+        targetNm: 100,
+        upperNm: 105,
+        typed: { form: 'plus-minus', target: '100', plusMinus: '5', unit: 'N·m' },
+      },
       rounds: [{ share: 1, order: { method: 'star' } }],
     },
     {
       kind: 'angle',
-      angle: { lowerDeg: 30, targetDeg: 35, upperDeg: 40, typed: { form: 'limits', lower: '30', upper: '40', unit: 'deg' } },
+      angle: {
+        lowerDeg: 30,
+        targetDeg: 35,
+        upperDeg: 40,
+        typed: { form: 'limits', lower: '30', upper: '40', unit: 'deg' },
+      },
       angleFromNm: 100,
       speedLimitDegPerS: 30,
       rounds: [{ share: 1, order: { method: 'star' } }],
@@ -56,7 +70,14 @@ export const sampleTool: Tool = {
     angleResolutionDeg: 0.5,
     leverMm: 400,
     connection: { kind: 'typed' },
-    calibration: { calibratedOn: '2026-01-10', dueOn: '2027-01-10', certificate: 'C-1', by: 'bench', maximumDeviationPercent: 1, expandedUncertaintyPercent: 1 },
+    calibration: {
+      calibratedOn: '2026-01-10',
+      dueOn: '2027-01-10',
+      certificate: 'C-1',
+      by: 'bench',
+      maximumDeviationPercent: 1,
+      expandedUncertaintyPercent: 1,
+    },
   },
 };
 
@@ -115,4 +136,9 @@ export const pullOf = (n: number, torqueNm: number, more: Partial<IncomingPull> 
 
 /** An angle pull; torque as it came out. */
 export const turnOf = (n: number, angleDeg: number, more: Partial<IncomingPull> = {}): IncomingPull =>
-  pullOf(n, 140, { shown: { torque: { text: '140', unit: 'N·m' }, angle: { text: String(angleDeg), unit: 'deg' } }, shownAngleDeg: angleDeg, fastestDegPerS: 12, ...more });
+  pullOf(n, 140, {
+    shown: { torque: { text: '140', unit: 'N·m' }, angle: { text: String(angleDeg), unit: 'deg' } },
+    shownAngleDeg: angleDeg,
+    fastestDegPerS: 12,
+    ...more,
+  });
