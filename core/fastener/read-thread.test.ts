@@ -44,6 +44,7 @@ describe('readThread', () => {
   it.each([
     ['M13', 'M12 or M14'],
     ['M99', 'M64 or M60'],
+    ['M10.01', 'M10 or M11'],
     ['M10x2', 'M10 or M10x1.25 or M10x1 or M10x0.75'],
     ['M10x40', 'M10 or M10x1.25 or M10x1 or M10x0.75'],
     ['M28', 'M28x2 or M28x1.5 or M28x1'],

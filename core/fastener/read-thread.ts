@@ -3,6 +3,8 @@ import { inchesToMm, THREADS, type Thread } from './thread.ts';
 
 /** Decimal sizes such as `.313` for 5/16 are rounded to a thousandth of an inch. */
 const INCH_ROUNDING_MM = inchesToMm(0.0006);
+/** Room for binary fractions alone. */
+const EXACT = 1e-6;
 
 const METRIC = /^M ?(?<size>\d+(?:[.,]\d+)?)(?: ?[Xx×*-] ?(?<pitch>\d+(?:[.,]\d+)?))?(?: ?- ?\d[A-Z](?:\d[A-Z])?)?$/;
 const INCH_SIZE = String.raw`(?:(?:#|NO\.?) ?(?<gauge>\d+)|(?:(?<inches>\d+)[ -])?(?<over>\d+)/(?<under>\d+)|(?<plain>\d*\.?\d+))`;
@@ -13,6 +15,8 @@ const INCH = new RegExp(
 /** What a designation asks for; `sizes` holds more than one when `4` may be #4 or 4 in. */
 interface Wanted {
   readonly sizes: readonly number[];
+  /** How far a typed size may lie from the thread's. */
+  readonly slackMm: number;
   readonly system: Thread['system'];
   readonly fits: (thread: Thread) => boolean;
 }
@@ -32,7 +36,7 @@ export function readThread(text: string, field = 'thread'): Result<Thread> {
     const message = typed === '' ? 'There is no thread.' : `“${text.trim()}” is no designation of a thread.`;
     return invalid(field, message, 'a designation such as M10, M10x1.25, 3/8-16 UNC or #8-32 UNC');
   }
-  const sized = THREADS.filter((thread) => thread.system === wanted.system && hasSize(thread, wanted.sizes));
+  const sized = THREADS.filter((thread) => hasSize(thread, wanted));
   const [found, ...others] = sized.filter(wanted.fits);
   if (found !== undefined && others.length === 0) return ok(found);
   const unknown = sized.length > 0 ? 'is none of the threads of its size' : 'is no thread known here';
@@ -49,10 +53,10 @@ const tidy = (text: string): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
-const hasSize = (thread: Thread, sizes: readonly number[]): boolean =>
-  sizes.some((size) => Math.abs(size - thread.majorDiameterMm) < INCH_ROUNDING_MM);
+const isNear = (a: number, b: number, slack = EXACT): boolean => Math.abs(a - b) < slack;
 
-const isNear = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
+const hasSize = (thread: Thread, { system, sizes, slackMm }: Wanted): boolean =>
+  thread.system === system && sizes.some((size) => isNear(size, thread.majorDiameterMm, slackMm));
 
 const decimal = (text: string): number => Number(text.replace(',', '.'));
 
@@ -62,7 +66,7 @@ function metricWanted(typed: string): Wanted | undefined {
   const { size, pitch } = parts;
   const fits = (thread: Thread) =>
     pitch === undefined ? thread.series === 'coarse' : isNear(thread.pitchMm, decimal(pitch));
-  return { sizes: [decimal(size)], system: 'ISO metric', fits };
+  return { sizes: [decimal(size)], slackMm: EXACT, system: 'ISO metric', fits };
 }
 
 function inchWanted(typed: string): Wanted | undefined {
@@ -72,7 +76,7 @@ function inchWanted(typed: string): Wanted | undefined {
   const fits = (thread: Thread) =>
     (perInch === undefined || isNear(inchesToMm(1) / thread.pitchMm, Number(perInch))) &&
     (series === undefined || thread.series === series);
-  return { sizes: inchSizes(parts).map(inchesToMm), system: 'Unified', fits };
+  return { sizes: inchSizes(parts).map(inchesToMm), slackMm: INCH_ROUNDING_MM, system: 'Unified', fits };
 }
 
 /** Gauge number n has a basic diameter of 0.060 in + n × 0.013 in (ASME B1.1-2003). */
