@@ -12,5 +12,5 @@ export default defineConfig({
     alias: [{ find: /^@clampwright\/core\/(.+)$/, replacement: here('../core/$1/index.ts') }],
   },
   build: { outDir: here('dist/app'), emptyOutDir: true, target: 'es2022' },
-  server: { proxy: { '/api': process.env['CLAMPWRIGHT_URL'] ?? 'http://127.0.0.1:4180' } },
+  server: { proxy: { '/api': process.env['CLAMPWRIGHT_URL'] ?? 'http://127.0.0.1:4700' } },
 });

@@ -1,6 +1,7 @@
 import { LANGUAGES, type Language } from '@clampwright/core/quantity';
 import { type BackendModule, createInstance } from 'i18next';
 import { initReactI18next, useTranslation } from 'react-i18next';
+import { firstLanguage } from './first-language.ts';
 
 const KEY = 'clampwright.language';
 
@@ -23,18 +24,6 @@ const fromFiles: BackendModule = {
     // oxlint-enable promise/no-callback-in-promise
   },
 };
-
-const known = (tag: string) => LANGUAGES.find((language) => tag.toLowerCase().split('-')[0] === language);
-
-/**
- * The language to begin with: the one kept at this device, else the first that the browser wants and we have.
- *
- * @param kept   what was chosen before, if anything
- * @param wanted language tags in the browser's order, such as `de-CH`
- */
-export function firstLanguage(kept: string | null, wanted: readonly string[]): Language {
-  return known(kept ?? '') ?? wanted.map(known).find((language) => language !== undefined) ?? 'en';
-}
 
 /** Makes the words ready; the page is shown after it. */
 export async function beginWords(): Promise<void> {

@@ -15,7 +15,7 @@ export function Finish({ job }: { readonly job: JobInHand }) {
   const { t } = useTranslation();
   const { jobId, status } = job.state;
   return (
-    <Sheet title={t('finish.title')}>
+    <Sheet title={t('finish.title')} anchor="finish">
       {status === 'open' ? <SignOff job={job} /> : null}
       {status === 'signed-off' ? <CloseJob jobId={jobId} /> : null}
       {status === 'closed' ? <p>{t('finish.closed')}</p> : null}

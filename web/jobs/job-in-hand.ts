@@ -15,7 +15,7 @@ export const jobFrom = (entries: readonly Entry[]): JobInHand => ({ entries, sta
  * @returns undefined where an entry is missing between: the job must be fetched anew
  */
 export function jobWith(job: JobInHand, entries: readonly Entry[]): JobInHand | undefined {
-  const fresh = entries.filter((entry) => entry.seq > job.state.lastSeq).sort((a, b) => a.seq - b.seq);
+  const fresh = entries.filter((entry) => entry.seq > job.state.lastSeq).toSorted((a, b) => a.seq - b.seq);
   if (fresh.length === 0) return job;
   const isGapless = fresh.every((entry, index) => entry.seq === job.state.lastSeq + 1 + index);
   if (!isGapless) return undefined;

@@ -4,7 +4,7 @@ import type { TFunction } from 'i18next';
 import { showDate } from '../parts/dates.ts';
 
 interface Manner {
-  readonly t: TFunction<'technician'>;
+  readonly t: TFunction;
   readonly language: Language;
   readonly unit: TorqueUnit;
 }

@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../parts/button.tsx';
 import { Dialog, DialogActions } from '../parts/dialog.tsx';
+import { useNow } from '../parts/now.ts';
 import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
 import { Tick } from '../parts/tick.tsx';
 import type { JobInHand } from './job-in-hand.ts';
@@ -88,7 +89,7 @@ function TakeTool({ job, tool, refs, onClose }: TakeToolProps) {
   const ask = useCommand(job.state.jobId);
   const [isExcepting, setExcepting] = useState(false);
   const joints = job.state.sheet.joints.filter(({ ref }) => refs.includes(ref));
-  const fits = assessFor(tool, joints, new Date().toISOString());
+  const fits = assessFor(tool, joints, useNow().toISOString());
   const isRefused = fits.some(({ objections }) => objections.length > 0);
   const take = (exceptionReason?: string, lead?: LeadWord) =>
     ask.mutate(

@@ -12,9 +12,10 @@ const isLiveEvent = (value: unknown): value is LiveEvent =>
 /**
  * Follows a job live: entries that others append are put on the job that is shown.
  *
- * @param hear told of every event, such as the torque while the wrench is pulled
+ * @param hear     told of every event, such as the torque while the wrench is pulled
+ * @param jointRef the joint that is worked on here: pulls of a connected wrench belong to it
  */
-export function useLiveJob(jobId: string, hear?: (event: LiveEvent) => void): LiveState {
+export function useLiveJob(jobId: string, hear?: (event: LiveEvent) => void, jointRef?: string): LiveState {
   const queries = useQueryClient();
   const [state, setState] = useState<LiveState>('opening');
   // Where it does not succeed, the stream itself tells that the server is away, and the next event tries again.
@@ -24,17 +25,17 @@ export function useLiveJob(jobId: string, hear?: (event: LiveEvent) => void): Li
     hear?.(event);
   });
   useEffect(() => {
-    const stream = new EventSource(`/api/v1/jobs/${jobId}/live`);
-    stream.onopen = () => {
+    const stream = new EventSource(`/api/v1/jobs/${jobId}/live${jointRef === undefined ? '' : `?joint=${jointRef}`}`);
+    stream.addEventListener('open', () => {
       setState('open');
       fetchMissing();
-    };
-    stream.onerror = () => setState('lost');
-    stream.onmessage = (message: MessageEvent<unknown>) => {
+    });
+    stream.addEventListener('error', () => setState('lost'));
+    stream.addEventListener('message', (message: MessageEvent<unknown>) => {
       const event: unknown = typeof message.data === 'string' ? JSON.parse(message.data) : undefined;
       if (isLiveEvent(event)) told(event);
-    };
+    });
     return () => stream.close();
-  }, [jobId]);
+  }, [jobId, jointRef]);
   return state;
 }

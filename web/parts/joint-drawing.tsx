@@ -1,10 +1,18 @@
-import { type JointDrawing as Drawing, jointDrawing, type Layout, verdictMark } from '@clampwright/core/layout';
-import type { Verdict } from '@clampwright/core/verdict';
+import {
+  type JointDrawing as Drawing,
+  jointDrawing,
+  type Layout,
+  type MarkKind,
+  verdictMark,
+} from '@clampwright/core/layout';
 import { type KeyboardEvent, useRef } from 'react';
+
+/** A verdict, or a position accepted by exception. */
+export type SpotMark = Exclude<MarkKind, 'none' | 'next'>;
 
 /** How one position is drawn. */
 export interface SpotLook {
-  readonly verdict?: Verdict | undefined;
+  readonly mark?: SpotMark | undefined;
   /** The next one in the order of the work. */
   readonly isNext?: boolean;
   /** The one in hand, picked from the order. */
@@ -53,9 +61,9 @@ export function JointDrawing({ layout, label, look, coming = [], onPick }: Joint
         const spotLook = look(spot.position);
         const body = <Spot spot={spot} look={spotLook} />;
         return onPick ? (
-          // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- a drawing has no button element
           <g
             key={spot.position}
+            // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- a drawing has no button element
             role="button"
             className="joint-spot-button"
             data-position={spot.position}
@@ -89,7 +97,7 @@ function Spot({ spot, look }: { readonly spot: DrawnSpot; readonly look: SpotLoo
     'joint-spot',
     look.isNext ? 'joint-spot-next' : '',
     look.isPicked ? 'joint-spot-picked' : '',
-    look.verdict ? `verdict-${look.verdict}` : '',
+    look.mark ? `verdict-${look.mark}` : '',
   ];
   return (
     <g className={state.filter(Boolean).join(' ')} transform={`translate(${xMm} ${yMm})`}>
@@ -98,11 +106,11 @@ function Spot({ spot, look }: { readonly spot: DrawnSpot; readonly look: SpotLoo
       <text className="joint-spot-number" fontSize={radiusMm} dy="0.36em" textAnchor="middle">
         {spot.position}
       </text>
-      {look.verdict ? (
+      {look.mark ? (
         <path
           className="joint-spot-mark"
           transform={`translate(${radiusMm * MARK_AT} ${radiusMm * MARK_AT})`}
-          d={verdictMark(look.verdict, radiusMm)}
+          d={verdictMark(look.mark, radiusMm)}
         />
       ) : null}
     </g>

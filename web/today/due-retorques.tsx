@@ -3,6 +3,7 @@ import { Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { showDate } from '../parts/dates.ts';
+import { useNow } from '../parts/now.ts';
 import { Sheet } from '../parts/sheet.tsx';
 import { DueMark } from './due-mark.tsx';
 
@@ -18,13 +19,14 @@ const isPast = (due: Retorque, nowMs: number): boolean =>
 export function DueRetorques({ retorques }: { readonly retorques: Today['retorques'] }) {
   const { t } = useTranslation();
   const language = useLanguage();
+  const now = useNow();
   return (
     <Sheet title={t('today.retorques')}>
       {retorques.length === 0 ? <p className="soft">{t('today.no-retorques')}</p> : null}
       <ul className="due-list">
         {retorques.map((due) => (
           <li key={`${due.jobId} ${due.note}`} className="due-row">
-            <DueMark isPast={isPast(due, Date.now())} />
+            <DueMark isPast={isPast(due, now.getTime())} />
             <span>
               <Link to="/jobs/$jobId" params={{ jobId: due.jobId }}>
                 <strong>{due.assetName}</strong>

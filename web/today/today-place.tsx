@@ -6,6 +6,7 @@ import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { JobRow } from '../jobs/job-row.tsx';
 import { showDay } from '../parts/dates.ts';
+import { useNow } from '../parts/now.ts';
 import { PageHeader } from '../parts/page-header.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
@@ -25,7 +26,7 @@ export default function TodayPlace() {
   const today = useQuery(todayQuery);
   return (
     <>
-      <PageHeader title={t('place.today')} text={showDay(new Date(), language)} />
+      <PageHeader title={t('place.today')} text={showDay(useNow(), language)} />
       <DemoBanner />
       {today.isPending ? <Loading /> : null}
       {today.isError ? <Trouble error={today.error} onRetry={() => void today.refetch()} /> : null}

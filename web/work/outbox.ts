@@ -21,12 +21,19 @@ const isUnsent = (value: unknown): value is Unsent =>
   'id' in value.pull &&
   'jointRef' in value.pull;
 
-/** Everything that waits at this device, oldest first. What cannot be read is left where it is. */
+/** Everything that waits at this device, oldest first. */
 export function unsentPulls(shelf: Shelf): readonly Unsent[] {
-  const text = shelf.getItem(KEY);
-  if (text === null) return [];
-  const kept: unknown = JSON.parse(text);
+  const kept = readJson(shelf.getItem(KEY) ?? '[]');
   return Array.isArray(kept) ? kept.filter(isUnsent) : [];
+}
+
+function readJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    // Written by something else, or cut off by a full disk: no pull of ours can be in it.
+    return undefined;
+  }
 }
 
 /** Keeps a pull until it is acknowledged; the same pull once. */

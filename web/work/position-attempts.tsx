@@ -64,7 +64,7 @@ function CellAttempts({ cell, step, entries, unit }: CellAttemptsProps) {
                 {attempt.angleDeg === undefined ? null : `, ${showAngle(attempt.angleDeg, language)}`}
               </span>
               <span className="soft small">
-                {attempt.standing === 'stands' ? null : `${say(language, `standing.${attempt.standing}`)} · `}
+                {attempt.standing === 'stands' ? null : `${t(`attempts.standing.${attempt.standing}`)} · `}
                 {entry ? `${entry.by.name}, ${showInstant(entry.at, language)}` : null}
               </span>
             </li>

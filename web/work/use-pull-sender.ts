@@ -1,6 +1,6 @@
 import type { IncomingPull } from '@clampwright/core/record';
 import { useQueryClient } from '@tanstack/react-query';
-import { useCallback, useEffect, useEffectEvent, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { Refusal, Unreachable } from '../app/api.ts';
 import { sessionQuery } from '../app/session.ts';
 import { useWho } from '../app/who.tsx';
@@ -58,15 +58,12 @@ export function usePullSender(jobId: string, jointRef: string): PullSender {
     [jobId, queries, who],
   );
 
-  const retry = useEffectEvent(() => {
-    if (sending.kind === 'waiting' && !(sending.error instanceof NobodyActs)) void send(sending.pull);
-  });
-  const { kind } = sending;
+  const waiting = sending.kind === 'waiting' && !(sending.error instanceof NobodyActs) ? sending : undefined;
   useEffect(() => {
-    if (kind !== 'waiting') return undefined;
-    const timer = setTimeout(() => retry(), RETRY_MS);
+    if (!waiting) return undefined;
+    const timer = setTimeout(() => void send(waiting.pull), RETRY_MS);
     return () => clearTimeout(timer);
-  }, [kind, sending]);
+  }, [waiting, send]);
 
   return {
     sending,

@@ -32,7 +32,7 @@ export function WorkDrawing({ content, joint, place, position, onPick }: WorkDra
           cell &&
           (cell.need === 'nothing' && cell.verdict ? sayVerdict(cell.verdict, language) : sayNeed(cell.need, language));
         return {
-          verdict: cell?.verdict,
+          mark: cell?.acceptedBy ? 'accepted' : cell?.verdict,
           isNext: each === next,
           isPicked: each === position && each !== next,
           name: t('order.position', { position: each, state: state ?? '' }),

@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import de from './technician.de.json' with { type: 'json' };
+import en from './technician.en.json' with { type: 'json' };
+import es from './technician.es.json' with { type: 'json' };
+import fr from './technician.fr.json' with { type: 'json' };
+
+type Words = Readonly<Record<string, unknown>>;
+
+const isWords = (value: unknown): value is Words => typeof value === 'object' && value !== null;
+
+/** Every text under its dotted key. */
+const flat = (words: Words, before = ''): readonly (readonly [string, string])[] =>
+  Object.entries(words).flatMap(([key, value]) =>
+    isWords(value) ? flat(value, `${before}${key}.`) : [[`${before}${key}`, String(value)] as const],
+  );
+
+/** One form a plural category; languages have categories of their own. */
+const withoutPlural = (key: string) => key.replace(/_(one|many|other)$/, '');
+const keysOf = (words: Words) => [...new Set(flat(words).map(([key]) => withoutPlural(key)))].sort();
+const placeholdersOf = (text: string) => [...new Set(text.match(/\{\{\w+\}\}/g) ?? [])].sort();
+
+describe.each([
+  ['de', de],
+  ['fr', fr],
+  ['es', es],
+])('the technician’s words in %s', (language, words) => {
+  it('say everything that the English ones say, and nothing else', () => {
+    expect(keysOf(words)).toEqual(keysOf(en));
+  });
+
+  it('have every plural form that the language needs', () => {
+    const forms = new Intl.PluralRules(language).resolvedOptions().pluralCategories;
+    const keys = new Set(flat(words).map(([key]) => key));
+    const counted = [...keys].filter((key) => key.endsWith('_other')).map(withoutPlural);
+    const missing = counted.flatMap((key) => forms.map((form) => `${key}_${form}`)).filter((key) => !keys.has(key));
+    expect(missing).toEqual([]);
+  });
+
+  it('fill in the same figures and names', () => {
+    const english = new Map(flat(en));
+    const differing = flat(words).filter(([key, text]) => {
+      const same = english.get(key) ?? english.get(`${withoutPlural(key)}_other`) ?? '';
+      return placeholdersOf(text).join() !== placeholdersOf(same).join();
+    });
+    expect(differing).toEqual([]);
+  });
+
+  it('leave no text empty', () => {
+    expect(flat(words).filter(([, text]) => text.trim() === '')).toEqual([]);
+  });
+});
