@@ -5,6 +5,7 @@ import { type Demo, demoOn } from './demo.ts';
 import type { Engine } from './engine.ts';
 import { FoldedJobs } from './jobs/folded-jobs.ts';
 import { type Jobs, jobsOn } from './jobs/index.ts';
+import { appendStatements } from './jobs/statements.ts';
 import { type Joints, jointsOn } from './joints.ts';
 import { type Mappings, mappingsOn } from './mappings.ts';
 import { type People, peopleOn } from './people.ts';
@@ -37,9 +38,10 @@ export interface Store {
 
 /** The store over a database product. */
 export function storeOn(engine: Engine, folder: string): Store {
-  const folded = new FoldedJobs();
+  const statements = appendStatements(engine.writing);
+  const folded = new FoldedJobs(statements);
   return {
-    jobs: jobsOn(engine, folded),
+    jobs: jobsOn({ engine, folded, statements }),
     joints: jointsOn(engine),
     wrenches: wrenchesOn(engine),
     adapters: registerOn<Adapter>(engine, { table: 'adapters', what: 'adapter', schema: adapterSchema }),

@@ -1,9 +1,9 @@
 import { type Failure, ok, type Result } from '@clampwright/core/failure';
 import type { Entry, EntryDraft, JobState } from '@clampwright/core/record';
-import { type Engine, transact, type Transaction } from '../engine.ts';
-import { moveOn, noJob } from './append.ts';
-import { type Appended, appendDecided, type Known, lookUp, type Traces } from './decided.ts';
-import type { FoldedJobs } from './folded-jobs.ts';
+import { transact } from '../engine.ts';
+import { type Appender, noJob } from './append.ts';
+import { type Appended, type Appending, appendDecided, type Known, lookUp, type Traces } from './decided.ts';
+import { movedJob } from './job.ts';
 import { insertTraces } from './traces.ts';
 
 /** What became of one item. */
@@ -42,20 +42,20 @@ const NOTHING: Tally = { added: 0, already: 0, refused: 0, kept: true };
  * Takes in a long list, one item decided after the other on the state that the ones before have left.
  * Memory is bounded by the batch. A failure of the medium ends it; batches kept until then stay.
  */
-export function appendMany<Item>(engine: Engine, jobs: FoldedJobs, jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>> {
+export function appendMany<Item>(at: Appender, jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>> {
   const { keep = 'each-batch' } = intake;
-  return keep === 'each-batch' ? keepEachBatch(engine, jobs, jobId, batches, intake) : keepTogether(engine, jobs, jobId, batches, intake);
+  return keep === 'each-batch' ? keepEachBatch(at, jobId, batches, intake) : keepTogether(at, jobId, batches, intake);
 }
 
-async function keepEachBatch<Item>(engine: Engine, jobs: FoldedJobs, jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>> {
+async function keepEachBatch<Item>(at: Appender, jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>> {
   let tally = NOTHING;
   for await (const batch of batches) {
-    const taken = await transact(engine, async (trx) => {
-      const state = await jobs.current(trx, jobId);
-      return state ? ok(await takeBatch(trx, state, batch, intake)) : noJob(jobId);
+    const taken = await transact(at.engine, async (trx) => {
+      const state = await at.folded.current(trx, jobId);
+      return state ? ok(await takeBatch({ ...at, trx }, state, batch, intake)) : noJob(jobId);
     });
     if (!taken.ok) return taken;
-    jobs.keep(taken.value.state);
+    at.folded.keep(taken.value.state);
     tally = told(tally, taken.value, intake);
     await letOthersIn();
   }
@@ -65,15 +65,15 @@ async function keepEachBatch<Item>(engine: Engine, jobs: FoldedJobs, jobId: stri
 /** Long enough for other processes that ask for the lock every few milliseconds. */
 const letOthersIn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 5));
 
-async function keepTogether<Item>(engine: Engine, jobs: FoldedJobs, jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>> {
+async function keepTogether<Item>(at: Appender, jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>> {
   const result = await transact(
-    engine,
+    at.engine,
     async (trx) => {
-      let state = await jobs.current(trx, jobId);
+      let state = await at.folded.current(trx, jobId);
       if (!state) return noJob(jobId);
       let tally = NOTHING;
       for await (const batch of batches) {
-        const taken: TakenBatch<Item> = await takeBatch(trx, state, batch, intake);
+        const taken: TakenBatch<Item> = await takeBatch({ ...at, trx }, state, batch, intake);
         state = taken.state;
         tally = told(tally, taken, intake);
       }
@@ -83,7 +83,7 @@ async function keepTogether<Item>(engine: Engine, jobs: FoldedJobs, jobId: strin
   );
   if (!result.ok) return result;
   const { state, ...tally } = result.value;
-  if (tally.kept) jobs.keep(state);
+  if (tally.kept) at.folded.keep(state);
   return ok(tally);
 }
 
@@ -92,21 +92,21 @@ interface TakenBatch<Item> {
   readonly outcomes: readonly (readonly [Item, Outcome])[];
 }
 
-async function takeBatch<Item>(trx: Transaction, before: JobState, batch: readonly Item[], intake: Intake<Item>): Promise<TakenBatch<Item>> {
+async function takeBatch<Item>(at: Pick<Appending, 'trx' | 'statements'>, before: JobState, batch: readonly Item[], intake: Intake<Item>): Promise<TakenBatch<Item>> {
   const { lookUp: idsOf = () => [] } = intake;
   const seen = new Map<string, Entry | undefined>();
-  await lookUp({ trx, seen }, batch.flatMap(idsOf));
+  await lookUp({ ...at, seen }, batch.flatMap(idsOf));
   const outcomes: (readonly [Item, Outcome])[] = [];
   let state = before;
   for (const item of batch) {
-    const appended = await appendDecided({ trx, state, seen }, idsOf(item), (at, known) => intake.decide(at, item, known));
+    const appended = await appendDecided({ ...at, state, seen }, idsOf(item), (current, known) => intake.decide(current, item, known));
     if (appended.ok) {
       state = appended.value.state;
-      await insertTraces(trx, appended.value, intake.traces?.(item));
+      await insertTraces(at.trx, appended.value, intake.traces?.(item));
     }
     outcomes.push([item, outcomeOf(appended)]);
   }
-  if (state !== before) await moveOn(trx, state);
+  if (state !== before) await at.statements.moveJob(at.trx, movedJob(state));
   return { state, outcomes };
 }
 

@@ -1,9 +1,10 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
-import type { Entry, JobState, Seal } from '@clampwright/core/record';
+import type { Entry, Seal } from '@clampwright/core/record';
 import { type Engine, transact, type Transaction } from '../engine.ts';
 import { type Appended, appendDecided, type Decide, type Traces } from './decided.ts';
 import type { FoldedJobs } from './folded-jobs.ts';
-import { movingColumns } from './job.ts';
+import { movedJob } from './job.ts';
+import type { AppendStatements } from './statements.ts';
 import { insertTraces } from './traces.ts';
 
 export interface AppendOptions {
@@ -15,30 +16,32 @@ export interface AppendOptions {
   readonly seal?: (last: Entry) => Seal;
 }
 
+/** What every append works with. */
+export interface Appender {
+  readonly engine: Engine;
+  readonly folded: FoldedJobs;
+  readonly statements: AppendStatements;
+}
+
 /** Decides on the state as it is now and appends what comes of it, all in one transaction. */
-export async function append(engine: Engine, jobs: FoldedJobs, jobId: string, decide: Decide, options: AppendOptions = {}): Promise<Result<Appended>> {
+export async function append({ engine, folded, statements }: Appender, jobId: string, decide: Decide, options: AppendOptions = {}): Promise<Result<Appended>> {
   const result = await transact(engine, async (trx) => {
-    const state = await jobs.current(trx, jobId);
+    const state = await folded.current(trx, jobId);
     if (!state) return noJob(jobId);
-    const appended = await appendDecided({ trx, state, seen: new Map() }, options.lookUp ?? [], decide);
+    const appended = await appendDecided({ trx, statements, state, seen: new Map() }, options.lookUp ?? [], decide);
     if (!appended.ok || appended.value.already) return appended;
     await insertTraces(trx, appended.value, options.traces);
     await insertSeal(trx, appended.value.entries, options.seal);
-    await moveOn(trx, appended.value.state);
+    await statements.moveJob(trx, movedJob(appended.value.state));
     return appended;
   });
   if (!result.ok) return result;
   const { state, ...appended } = result.value;
-  jobs.keep(state);
+  folded.keep(state);
   return ok(appended);
 }
 
 export const noJob = (id: string) => failed({ kind: 'not-found', what: 'job', id });
-
-/** Brings the derived row of a job to its state. */
-export async function moveOn(trx: Transaction, state: JobState): Promise<void> {
-  await trx.updateTable('jobs').set(movingColumns(state)).where('id', '=', state.jobId).execute();
-}
 
 async function insertSeal(trx: Transaction, entries: readonly Entry[], seal: AppendOptions['seal']): Promise<void> {
   const last = entries.at(-1);

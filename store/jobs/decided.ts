@@ -1,8 +1,9 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import { canonical, chain, type Entry, type EntryDraft, type JobState, type Trace } from '@clampwright/core/record';
 import type { Transaction } from '../engine.ts';
-import { findEntries, insertEntry } from './entries.ts';
+import { entryToRow, findEntries } from './entries.ts';
 import { stateAfter } from './folded-jobs.ts';
+import type { AppendStatements } from './statements.ts';
 
 /** Entries that are stored under the identities that were looked up, by identity. */
 export type Known = ReadonlyMap<string, Entry>;
@@ -22,17 +23,18 @@ export interface Appended {
 /** A job while a transaction appends to it. */
 export interface Appending {
   readonly trx: Transaction;
+  readonly statements: AppendStatements;
   readonly state: JobState;
   /** Every identity that was looked up, with its entry, whatever job that is in. */
   readonly seen: Map<string, Entry | undefined>;
 }
 
 /** Looks identities up once; what a transaction adds itself it notes itself. */
-export async function lookUp({ trx, seen }: Pick<Appending, 'trx' | 'seen'>, ids: readonly string[]): Promise<void> {
+export async function lookUp({ trx, statements, seen }: Omit<Appending, 'state'>, ids: readonly string[]): Promise<void> {
   const unseen = ids.filter((id) => !seen.has(id));
   if (unseen.length === 0) return;
   for (const id of unseen) seen.set(id, undefined);
-  for (const entry of await findEntries(trx, unseen)) seen.set(entry.id, entry);
+  for (const entry of await findEntries(trx, statements, unseen)) seen.set(entry.id, entry);
 }
 
 /** Decides and inserts; the state moves on only in what is returned. */
@@ -54,10 +56,10 @@ function ownEntry({ seen, state }: Appending, id: string): readonly (readonly [s
   return entry?.jobId === state.jobId ? [[id, entry]] : [];
 }
 
-async function insertDrafts({ trx, state, seen }: Appending, drafts: readonly EntryDraft[]) {
+async function insertDrafts({ trx, statements, state, seen }: Appending, drafts: readonly EntryDraft[]) {
   const entries = chain(state, drafts);
   for (const entry of entries) {
-    await insertEntry(trx, entry);
+    await statements.insertEntry(trx, entryToRow(entry));
     seen.set(entry.id, entry);
   }
   return { entries, state: entries.reduce(stateAfter, state) };

@@ -1,11 +1,12 @@
 import { canonical, type Entry, entrySchema } from '@clampwright/core/record';
-import type { Insertable, Selectable } from 'kysely';
-import type { Database, Transaction } from '../engine.ts';
+import type { Selectable } from 'kysely';
+import type { Database } from '../engine.ts';
 import type { EntriesTable } from '../tables.ts';
+import type { AppendStatements } from './statements.ts';
 
 export const entryFromRow = ({ entry }: Pick<Selectable<EntriesTable>, 'entry'>): Entry => entrySchema.parse(JSON.parse(entry));
 
-export const entryToRow = (entry: Entry): Insertable<EntriesTable> => ({
+export const entryToRow = (entry: Entry): Omit<Selectable<EntriesTable>, 'arrival'> => ({
   job_id: entry.jobId,
   seq: entry.seq,
   id: entry.id,
@@ -35,12 +36,10 @@ export async function* entriesBetween(db: Database, jobId: string, afterSeq: num
 }
 
 /** The entries under these identities, in whatever job they are. */
-export async function findEntries(db: Database, ids: readonly string[]): Promise<readonly Entry[]> {
-  if (ids.length === 0) return [];
+export async function findEntries(db: Database, { findEntry }: AppendStatements, ids: readonly string[]): Promise<readonly Entry[]> {
+  const [first, ...others] = ids;
+  if (first === undefined) return [];
+  if (others.length === 0) return (await findEntry(db, { id: first })).map(entryFromRow);
   const rows = await db.selectFrom('entries').select('entry').where('id', 'in', ids).execute();
   return rows.map(entryFromRow);
-}
-
-export async function insertEntry(trx: Transaction, entry: Entry): Promise<void> {
-  await trx.insertInto('entries').values(entryToRow(entry)).execute();
 }

@@ -1,6 +1,7 @@
 import { type Entry, fold, foldOn, type JobState } from '@clampwright/core/record';
 import type { Database } from '../engine.ts';
 import { entriesBetween } from './entries.ts';
+import type { AppendStatements } from './statements.ts';
 
 /**
  * Far above what a joint's rework rule allows; only large imports reach it. Never lower it: a pull that was
@@ -18,6 +19,11 @@ export const stateOf = (entries: readonly Entry[]): JobState => fold(entries, FO
 /** Folded states of the jobs that were last worked on, so that an append reads no entries again. */
 export class FoldedJobs {
   readonly #states = new Map<string, JobState>();
+  readonly #headOf: AppendStatements['headOf'];
+
+  constructor({ headOf }: AppendStatements) {
+    this.#headOf = headOf;
+  }
 
   /** Only what is committed may be kept. */
   keep(state: JobState): void {
@@ -38,7 +44,7 @@ export class FoldedJobs {
    * @returns undefined when there is no such job
    */
   async current(db: Database, jobId: string): Promise<JobState | undefined> {
-    const head = await db.selectFrom('jobs').select(['last_seq', 'last_hash']).where('id', '=', jobId).executeTakeFirst();
+    const [head] = await this.#headOf(db, { jobId });
     if (!head) return undefined;
     const kept = this.#states.get(jobId);
     if (kept?.lastSeq === head.last_seq && kept.lastHash === head.last_hash) return kept;

@@ -1,11 +1,10 @@
 import type { Result } from '@clampwright/core/failure';
 import type { Entry, JobState, Seal, Trace } from '@clampwright/core/record';
-import { attempt, type Engine, transact } from '../engine.ts';
-import { append, type AppendOptions } from './append.ts';
+import { attempt, transact } from '../engine.ts';
+import { append, type Appender, type AppendOptions } from './append.ts';
 import { appendMany, type Intake, type Tally } from './append-many.ts';
 import type { Appended, Decide } from './decided.ts';
 import type { EntryRange } from './entries.ts';
-import type { FoldedJobs } from './folded-jobs.ts';
 import type { JobSummary } from './job.ts';
 import { openJobIn } from './open.ts';
 import { type Changes, changedSince, getEntries, getJob, getSeal, getState, listJobs } from './reading.ts';
@@ -36,12 +35,13 @@ export interface Jobs {
   rebuild(): Promise<Result<number>>;
 }
 
-export function jobsOn(engine: Engine, folded: FoldedJobs): Jobs {
+export function jobsOn(at: Appender): Jobs {
+  const { engine, folded } = at;
   const { reading } = engine;
   return {
-    open: (entries) => openJobIn(engine, folded, entries),
-    append: (jobId, decide, options) => append(engine, folded, jobId, decide, options),
-    appendMany: (jobId, batches, intake) => appendMany(engine, folded, jobId, batches, intake),
+    open: (entries) => openJobIn(at, entries),
+    append: (jobId, decide, options) => append(at, jobId, decide, options),
+    appendMany: (jobId, batches, intake) => appendMany(at, jobId, batches, intake),
     list: ({ status } = {}) => attempt(engine, () => listJobs(reading, status)),
     get: (jobId) => attempt(engine, () => getJob(reading, jobId)),
     entries: (jobId, range) => attempt(engine, () => getEntries(reading, jobId, range)),

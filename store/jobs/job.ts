@@ -44,18 +44,18 @@ export const jobFromRow = (row: Selectable<JobsTable>): JobSummary => ({
 
 /** The derived row of a job, whole. */
 export const jobToRow = (state: JobState): Selectable<JobsTable> => ({
-  id: state.jobId,
   demo: flag(state.sheet.demo),
   title: state.sheet.title,
   asset_name: state.sheet.asset.name,
   asset_location: state.sheet.asset.location,
   retorques: JSON.stringify(retorquesOf(state.sheet)),
   opened_at: state.openedAt,
-  ...movingColumns(state),
+  ...movedJob(state),
 });
 
 /** The columns that move with every entry. */
-export const movingColumns = (state: JobState) => ({
+export const movedJob = (state: JobState) => ({
+  id: state.jobId,
   status: state.status,
   ...progressOf(state),
   last_at: state.lastAt,

@@ -1,13 +1,14 @@
 import { failed, invalid, ok, type Result } from '@clampwright/core/failure';
 import type { Entry } from '@clampwright/core/record';
-import { type Engine, transact } from '../engine.ts';
+import { transact } from '../engine.ts';
+import type { Appender } from './append.ts';
 import type { Appended } from './decided.ts';
-import { insertEntry, readEntries } from './entries.ts';
-import { type FoldedJobs, stateOf } from './folded-jobs.ts';
+import { entryToRow, readEntries } from './entries.ts';
+import { stateOf } from './folded-jobs.ts';
 import { jobToRow } from './job.ts';
 
 /** Stores a new job with the entries that it has so far; the same job twice is stored once. */
-export async function openJobIn(engine: Engine, jobs: FoldedJobs, entries: readonly Entry[]): Promise<Result<Appended>> {
+export async function openJobIn({ engine, folded, statements }: Appender, entries: readonly Entry[]): Promise<Result<Appended>> {
   const gap = gapIn(entries);
   if (gap) return gap;
   const state = stateOf(entries);
@@ -15,10 +16,10 @@ export async function openJobIn(engine: Engine, jobs: FoldedJobs, entries: reado
     const stored = await readEntries(trx, state.jobId, { limit: entries.length });
     if (stored.length > 0) return sameJob(stored, entries);
     await trx.insertInto('jobs').values(jobToRow(state)).execute();
-    for (const entry of entries) await insertEntry(trx, entry);
+    for (const entry of entries) await statements.insertEntry(trx, entryToRow(entry));
     return ok({ entries, already: false });
   });
-  if (result.ok && !result.value.already) jobs.keep(state);
+  if (result.ok && !result.value.already) folded.keep(state);
   return result;
 }
 

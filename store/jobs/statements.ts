@@ -1,0 +1,40 @@
+import type { Selectable } from 'kysely';
+import type { Database } from '../engine.ts';
+import { statementOf } from '../statement.ts';
+import type { EntriesTable, JobsTable } from '../tables.ts';
+import type { movedJob } from './job.ts';
+
+type Head = Pick<Selectable<JobsTable>, 'last_seq' | 'last_hash'>;
+type NewEntry = Omit<Selectable<EntriesTable>, 'arrival'>;
+
+/** What every append runs. */
+export type AppendStatements = ReturnType<typeof appendStatements>;
+
+export const appendStatements = (db: Database) => ({
+  headOf: statementOf<{ readonly jobId: string }, Head>((slot) =>
+    db.selectFrom('jobs').select(['last_seq', 'last_hash']).where('id', '=', slot('jobId')).compile(),
+  ),
+  findEntry: statementOf<{ readonly id: string }, { readonly entry: string }>((slot) =>
+    db.selectFrom('entries').select('entry').where('id', '=', slot('id')).compile(),
+  ),
+  insertEntry: statementOf<NewEntry>((slot) =>
+    db
+      .insertInto('entries')
+      .values({ job_id: slot('job_id'), seq: slot('seq'), id: slot('id'), entry: slot('entry') })
+      .compile(),
+  ),
+  moveJob: statementOf<ReturnType<typeof movedJob>>((slot) =>
+    db
+      .updateTable('jobs')
+      .set({
+        status: slot('status'),
+        done: slot('done'),
+        total: slot('total'),
+        last_at: slot('last_at'),
+        last_seq: slot('last_seq'),
+        last_hash: slot('last_hash'),
+      })
+      .where('id', '=', slot('id'))
+      .compile(),
+  ),
+});

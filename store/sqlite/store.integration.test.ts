@@ -1,0 +1,4 @@
+import { openStore } from '../index.ts';
+import { storeContract } from '../testing/contract/index.ts';
+
+storeContract('SQLite', openStore);
