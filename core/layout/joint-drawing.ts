@@ -72,7 +72,7 @@ function nearestGap(all: readonly Place[]): number {
 function labelAt(layout: Layout, all: readonly Place[], place: Place, radiusMm: number, labelSizeMm: number) {
   const [x, y] = labelDirection(layout, all, place);
   // numbers are wider than high, so they stand farther off sideways
-  const offMm = radiusMm + labelSizeMm * (0.75 + 0.45 * Math.abs(x));
+  const offMm = radiusMm + labelSizeMm * (0.95 + 0.45 * Math.abs(x));
   return { labelXMm: place.xMm + x * offMm, labelYMm: place.yMm + y * offMm };
 }
 
@@ -80,8 +80,8 @@ type Part = Pick<JointDrawing, 'viewBox' | 'outline'>;
 
 /** Flange ring; the numbers stand in its bore. */
 function ringPart(diameterMm: number, radiusMm: number): Part {
-  const outerMm = diameterMm / 2 + 1.9 * radiusMm;
-  const boreMm = diameterMm / 2 - 1.5 * radiusMm;
+  const outerMm = diameterMm / 2 + 1.8 * radiusMm;
+  const boreMm = diameterMm / 2 - 1.2 * radiusMm;
   const outline = circle(0, 0, outerMm) + circle(0, 0, boreMm, 'counter-clockwise');
   return { viewBox: boxAbout(2 * outerMm, 2 * outerMm, radiusMm), outline: [outline] };
 }
