@@ -49,7 +49,8 @@ describe('simulatePull', () => {
   });
 
   it('lets go between ratchet strokes: torque falls to nothing, the angle stands and goes on', () => {
-    const { trace } = pullLoose(5);
+    const short: SimulatedModel = { ...model, hand: { ...model.hand, strokeDeg: 25 } };
+    const { trace } = pullLoose(5, { torqueNm: 60, angleFromNm: 10 }, short);
     const peak = trace.torqueNm.indexOf(Math.max(...trace.torqueNm));
     const counting = trace.angleDeg.findIndex((angleDeg) => angleDeg > 0);
     const slack = trace.torqueNm.findIndex((torqueNm, i) => i > counting && i < peak && torqueNm < 1);
