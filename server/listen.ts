@@ -23,22 +23,21 @@ export async function listen(
 }
 
 function refused(error: NodeJS.ErrnoException, host: string, port: number): Result<never> {
-  switch (error.code) {
-    case 'EADDRINUSE':
-      return failed({
-        kind: 'unavailable',
-        message: `Port ${port} of ${host} is taken by another program.`,
-        remedy: 'End that program, or choose another port with --port.',
-      });
-    case 'EACCES':
-      return failed({
-        kind: 'unavailable',
-        message: `Port ${port} of ${host} may not be used by this account.`,
-        remedy: 'Choose a port from 1024 up with --port.',
-      });
-    default:
-      throw error;
+  if (error.code === 'EADDRINUSE') {
+    return failed({
+      kind: 'unavailable',
+      message: `Port ${port} of ${host} is taken by another program.`,
+      remedy: 'End that program, or choose another port with --port.',
+    });
   }
+  if (error.code === 'EACCES') {
+    return failed({
+      kind: 'unavailable',
+      message: `Port ${port} of ${host} may not be used by this account.`,
+      remedy: 'Choose a port from 1024 up with --port.',
+    });
+  }
+  throw error;
 }
 
 /** Answers no more: ends what is open, then the port. */

@@ -24,7 +24,7 @@ export function openApi(routes: readonly Route[]): Shape {
     servers: [{ url: '/' }],
     paths,
     components: {
-      schemas: made.components,
+      schemas: made.componentsFor(paths),
       securitySchemes: { session: { type: 'apiKey', in: 'cookie', name: 'clampwright-session' } },
     },
   };

@@ -31,8 +31,7 @@ export const listJobs = route({
   },
 });
 
-export const jobListItem = ({ lastSeq: _, lastHash: _hash, retorques: _retorques, ...job }: JobSummary): JobListItem =>
-  job;
+export const jobListItem = ({ lastSeq: _s, lastHash: _h, retorques: _r, ...job }: JobSummary): JobListItem => job;
 
 export const showJob = route({
   method: 'get',

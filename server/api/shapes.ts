@@ -42,7 +42,8 @@ function differing(sent: Named, answered: Named): readonly string[] {
 export interface Shapes {
   readonly sent: (schema: z.core.$ZodType) => Shape;
   readonly answered: (schema: z.core.$ZodType) => Shape;
-  readonly components: Named;
+  /** The named shapes that a document refers to, and those that they refer to in turn. */
+  readonly componentsFor: (document: unknown) => Named;
 }
 
 export function shapes(): Shapes {
@@ -53,11 +54,25 @@ export function shapes(): Shapes {
     reread(shape, (text) =>
       apart.reduce((said, name) => said.replaceAll(`"${COMPONENTS}${name}"`, `"${COMPONENTS}${name}${SENT}"`), text),
     );
+  const all = { ...answered, ...Object.fromEntries(apart.map((name) => [name + SENT, asSent(sent[name]!)])) };
   return {
     sent: (schema) => asSent(inPlace(schema, 'input')),
     answered: (schema) => inPlace(schema, 'output'),
-    components: { ...answered, ...Object.fromEntries(apart.map((name) => [name + SENT, asSent(sent[name]!)])) },
+    componentsFor: (document) => reachable(all, document),
   };
+}
+
+function reachable(all: Named, document: unknown): Named {
+  const found = new Set<string>();
+  const visit = (text: string): void => {
+    for (const [name, shape] of Object.entries(all)) {
+      if (found.has(name) || !text.includes(`"${COMPONENTS}${name}"`)) continue;
+      found.add(name);
+      visit(JSON.stringify(shape));
+    }
+  };
+  visit(JSON.stringify(document));
+  return Object.fromEntries(Object.entries(all).filter(([name]) => found.has(name)));
 }
 
 function inPlace(schema: z.core.$ZodType, io: Way): Shape {

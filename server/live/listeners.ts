@@ -18,14 +18,14 @@ const MOST_LISTENERS = 100;
 export function listeners(most: number = MOST_LISTENERS): Listeners {
   const byJob = new Map<string, Set<Listener>>();
   let count = 0;
-  let presence: (someoneListens: boolean) => void = () => undefined;
+  let presence: ((someoneListens: boolean) => void) | undefined;
 
   const stop = (jobId: string, listener: Listener): void => {
     const ofJob = byJob.get(jobId);
     if (!ofJob?.delete(listener)) return;
     if (ofJob.size === 0) byJob.delete(jobId);
     count -= 1;
-    if (count === 0) presence(false);
+    if (count === 0) presence?.(false);
   };
 
   return {
@@ -34,7 +34,7 @@ export function listeners(most: number = MOST_LISTENERS): Listeners {
       if (count >= most) return undefined;
       byJob.set(jobId, (byJob.get(jobId) ?? new Set()).add(listener));
       count += 1;
-      if (count === 1) presence(true);
+      if (count === 1) presence?.(true);
       return () => stop(jobId, listener);
     },
     jobs: () => [...byJob.keys()],

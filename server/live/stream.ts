@@ -3,7 +3,7 @@ import type { Listeners } from './listeners.ts';
 
 /** Proxies and sleeping tablets drop what is silent for longer. */
 const HEARTBEAT_MS = 15_000;
-/** Events that wait for a slow listener before it is let go. */
+/** Events that may wait for a slow listener before it is let go. */
 const MOST_WAITING = 256;
 
 const HEADERS = {
@@ -13,51 +13,68 @@ const HEADERS = {
 } as const;
 
 /**
- * The live events of a job as server-sent events (WHATWG HTML, 9.2).
+ * The live events of a job as server-sent events.
  *
  * A listener that does not keep up misses torque figures first and is then let go; it comes back by itself and
  * fetches the entries it missed.
  *
  * @returns undefined when as many listen as may
+ * @source WHATWG HTML, 9.2 (server-sent events)
  */
 export function liveStream(jobId: string, listeners: Listeners, closing: AbortSignal): Response | undefined {
-  let leave = (): void => undefined;
-  const encoder = new TextEncoder();
-  let room: ReadableStreamDefaultController<Uint8Array> | undefined;
-
-  const write = (text: string): void => {
-    if (!room) return;
-    if ((room.desiredSize ?? 0) <= 0) return leave();
-    room.enqueue(encoder.encode(text));
-  };
-  const hear = (event: LiveEvent): void => {
-    if (event.kind === 'torque' && (room?.desiredSize ?? 0) < MOST_WAITING / 2) return;
-    write(`data: ${JSON.stringify(event)}\n\n`);
-  };
-
-  const stop = listeners.listen(jobId, hear);
+  const line = new ListenerLine();
+  const stop = listeners.listen(jobId, (event) => line.tell(event));
   if (!stop) return undefined;
-  const beat = setInterval(() => write(': still here\n\n'), HEARTBEAT_MS);
-  const end = (): void => {
+  const beat = setInterval(() => line.write(': still here\n\n'), HEARTBEAT_MS);
+  const hangUp = (): void => line.end();
+  closing.addEventListener('abort', hangUp);
+  line.onEnd = () => {
     clearInterval(beat);
     stop();
-    closing.removeEventListener('abort', leave);
-    room = undefined;
+    closing.removeEventListener('abort', hangUp);
   };
-  leave = () => {
-    room?.close();
-    end();
-  };
-  closing.addEventListener('abort', leave);
-  const body = new ReadableStream<Uint8Array>(
-    {
-      start: (controller) => {
-        room = controller;
-        write(': listening\n\n');
+  if (closing.aborted) hangUp();
+  return new Response(line.body, { headers: HEADERS });
+}
+
+/** The line to one listener, from the first word until either side hangs up. */
+class ListenerLine {
+  readonly body: ReadableStream<Uint8Array>;
+  onEnd: (() => void) | undefined;
+  #room: ReadableStreamDefaultController<Uint8Array> | undefined;
+  readonly #encoder = new TextEncoder();
+
+  constructor() {
+    const source = {
+      start: (room: ReadableStreamDefaultController<Uint8Array>) => {
+        this.#room = room;
       },
-      cancel: end,
-    },
-    new CountQueuingStrategy({ highWaterMark: MOST_WAITING }),
-  );
-  return new Response(body, { headers: HEADERS });
+      cancel: () => this.#ended(),
+    };
+    this.body = new ReadableStream(source, new CountQueuingStrategy({ highWaterMark: MOST_WAITING }));
+    this.write(': listening\n\n');
+  }
+
+  tell(event: LiveEvent): void {
+    const left = this.#room?.desiredSize ?? 0;
+    if (event.kind === 'torque' && left < MOST_WAITING / 2) return;
+    this.write(`data: ${JSON.stringify(event)}\n\n`);
+  }
+
+  write(text: string): void {
+    if (!this.#room) return;
+    if ((this.#room.desiredSize ?? 0) <= 0) this.end();
+    else this.#room.enqueue(this.#encoder.encode(text));
+  }
+
+  end(): void {
+    this.#room?.close();
+    this.#ended();
+  }
+
+  #ended(): void {
+    this.#room = undefined;
+    this.onEnd?.();
+    this.onEnd = undefined;
+  }
 }
