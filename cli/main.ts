@@ -61,13 +61,13 @@ pulls
   .requiredOption('--job <id>', 'job that the pulls belong to')
   .requiredOption('--mapping <mapping>', 'name of a saved mapping, or a JSON file')
   .requiredOption('--as <person>', 'who takes them in: name or id of a technician or lead')
-  .option('--joint <ref>', 'joint of the job, where the file does not tell', 'J1')
+  .option('--joint <ref>', 'joint of the job, where neither the file nor the job tells')
   .option('--mode <mode>', 'preview, all-or-nothing or good-lines', 'all-or-nothing')
   .option('--data <folder>', 'data folder')
   .action(
     async (
       file: string,
-      options: { job: string; mapping: string; as: string; joint: string; mode: string; data?: string },
+      options: { job: string; mapping: string; as: string; joint?: string; mode: string; data?: string },
     ) => {
       const { importPulls } = await import('./commands/pulls.ts');
       await importPulls(file, options);

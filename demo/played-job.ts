@@ -24,6 +24,9 @@ import { demoId } from './identity.ts';
 type Fault = Parameters<typeof simulatePull>[0]['fault'];
 type Fastener = Parameters<typeof simulatePull>[0]['fastener'];
 
+/** From one thing done to the next. */
+const STEP_MS = 20_000;
+
 /** A job of the demo while it is being played: a thing with a life, with its own clock and its own fasteners. */
 export class PlayedJob {
   readonly sheet: JobSheet;
@@ -50,7 +53,7 @@ export class PlayedJob {
 
   /** Does what must be accepted: the demo is told as it could have been. */
   do(command: Command, by: PersonRef, more: Partial<DecisionContext> = {}): this {
-    this.#nowMs += 20_000;
+    this.#nowMs += STEP_MS;
     const context = { entryId: this.#nextId(this.state.lastSeq), now: this.#now(), by, ...more };
     const drafts = decide(this.state, command, context);
     if (!drafts.ok) throw new Error(`the demo plays ${command.kind}: ${JSON.stringify(drafts.failure)}`);
@@ -138,7 +141,7 @@ export class PlayedJob {
       stage: cell.stage,
       round: cell.round,
       source: { kind: 'simulated' },
-      takenAt: this.#now(),
+      takenAt: new Date(this.#nowMs + STEP_MS).toISOString(),
       shown: {
         torque: { text: String(played.shownTorqueNm), unit: 'N·m' },
         ...(tool.wrench.angleResolutionDeg === undefined
@@ -154,10 +157,7 @@ export class PlayedJob {
   }
 
   #newFastener(model: SimulatedModel, key: string): Fastener {
-    const seed = [...`${this.sheet.id}${key}`].reduce(
-      (sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 2_147_483_647,
-      7,
-    );
+    const seed = Number.parseInt(demoId(`${this.sheet.id} fastener ${key}`).slice(0, 7), 16);
     return looseFastener(model.joint, seed);
   }
 

@@ -1,9 +1,9 @@
 import { writeFileSync } from 'node:fs';
-import { failed, invalid, ok, type Result } from '@clampwright/core/failure';
+import { invalid } from '@clampwright/core/failure';
 import { LANGUAGES, type Language } from '@clampwright/core/quantity';
-import { exportRecord, type RecordFile, recordDocument, recordFile, type Trace } from '@clampwright/core/record';
+import { exportRecord, type RecordFile, recordDocument } from '@clampwright/core/record';
 import { renderCsv, renderHtml, renderPdf } from '@clampwright/report';
-import type { Store } from '@clampwright/store';
+import { jobRecord } from '@clampwright/server';
 import { withStore } from '../open.ts';
 import { endWith } from '../say.ts';
 
@@ -27,7 +27,7 @@ export async function exportJob(
   const language = LANGUAGES.find((known) => known === askedLanguage);
   if (!language)
     return endWith(invalid('--language', `there is no language ${askedLanguage}`, LANGUAGES.join(', ')).failure);
-  const file = await withStore(data, (store) => recordOf(store, jobId));
+  const file = await withStore(data, (store) => jobRecord(store, jobId));
   const target = out ?? `clampwright-${jobId}.${format}`;
   const rendered = await render(file, format, language);
   try {
@@ -40,21 +40,6 @@ export async function exportJob(
     });
   }
   process.stdout.write(`${target}${file.seal ? '' : '  (the job is not closed: no seal)'}\n`);
-}
-
-async function recordOf(store: Store, jobId: string): Promise<Result<RecordFile>> {
-  const entries = await store.jobs.entries(jobId);
-  if (!entries.ok) return entries;
-  const traces: Record<string, Trace> = {};
-  for (const { id, body } of entries.value) {
-    if (body.kind !== 'pull' || !body.pull.trace) continue;
-    const trace = await store.jobs.trace(id);
-    if (!trace.ok) return trace;
-    traces[id] = trace.value;
-  }
-  if (entries.value.at(-1)?.body.kind !== 'closed') return ok(recordFile(entries.value, traces));
-  const seal = await store.jobs.seal(jobId);
-  return seal.ok ? ok(recordFile(entries.value, traces, seal.value)) : failed(seal.failure);
 }
 
 async function render(file: RecordFile, format: Format, language: Language): Promise<string | Uint8Array> {

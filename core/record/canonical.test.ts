@@ -1,15 +1,14 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { canonical } from './canonical.ts';
 
 describe('canonical', () => {
   // RFC 8785, 3.2.2: the example object of the standard, and its canonical form in 3.2.3.
   it('writes the example of RFC 8785 as the standard prints it', () => {
-    const example = {
-      numbers: [333333333.33333329, 1e30, 4.5, 2e-3, 0.000000000000000000000000001],
-      string: '\u20ac$\u000F\u000aA\'\u0042\u0022\u005c\\\"\/',
-      literals: [null, true, false],
-    };
+    const example: unknown = JSON.parse(
+      String.raw`{"numbers": [333333333.33333329, 1E30, 4.50, 2e-3, 0.000000000000000000000000001],
+      "string": "\u20ac$\u000F\u000aA'\u0042\u0022\u005c\\\"\/", "literals": [null, true, false]}`,
+    );
     expect(canonical(example)).toBe(
       '{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],"string":"€$\\u000f\\nA\'B\\"\\\\\\\\\\"/"}',
     );

@@ -13,7 +13,7 @@ export function canonical(value: unknown): string {
 
 function canonicalObject(value: object): string {
   const members: string[] = [];
-  const byName = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  const byName = Object.entries(value).toSorted(([a], [b]) => (a < b ? -1 : 1));
   for (const [name, member] of byName) {
     if (member !== undefined) members.push(`${canonicalLeaf(name)}:${canonical(member)}`);
   }

@@ -1,5 +1,6 @@
 import { failed, invalid, ok, type Result } from '../failure/failure.ts';
-import { assessTool, sayObjection } from '../wrench/assess.ts';
+import { sayObjection } from '../language/objections.ts';
+import { assessTool } from '../wrench/assess.ts';
 import type { Command } from './command.ts';
 import { type DecisionContext, leadOf } from './decision-context.ts';
 import type { EntryBody } from './entry.ts';
@@ -23,7 +24,9 @@ export function takeTool(
     );
   const objections = [
     ...new Set(
-      joints.flatMap(({ joint }) => assessTool(tool, joint.content, context.now.slice(0, 10)).map(sayObjection)),
+      joints.flatMap(({ joint: { content } }) =>
+        assessTool(tool, content, context.now).map((objection) => sayObjection(objection, 'en', content.torqueUnit)),
+      ),
     ),
   ];
   const taken = { kind: 'tool-taken', tool, jointRefs: command.jointRefs, objections } as const;

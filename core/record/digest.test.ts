@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { sha256Hex } from './digest.ts';
 

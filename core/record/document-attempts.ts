@@ -53,7 +53,7 @@ function columns({ facts: { language }, unit }: Frame): readonly Column[] {
     right(say(language, 'record.angle')),
     left(say(language, 'record.verdict')),
     left(say(language, 'record.hands')),
-    left(say(language, 'record.remarks')),
+    { ...left(say(language, 'record.remarks')), place: 'below' },
   ];
 }
 

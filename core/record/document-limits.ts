@@ -18,10 +18,7 @@ export function limitTable({ ref, joint }: JobJoint, steps: readonly Step[], lan
     kind: 'table',
     name: 'limits',
     caption: `${ref}: ${say(language, 'record.limits')}`,
-    columns: titles.map((title) => ({
-      title: say(language, `record.${title}`),
-      align: isFigure(title) ? 'right' : 'left',
-    })),
+    columns: titles.map((title) => column(title, language)),
     groups: [
       { title: '', rows: steps.flatMap((step) => stepRows(step, stages[step.stage - 1]!, torqueUnit, language)) },
     ],

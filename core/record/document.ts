@@ -58,6 +58,8 @@ export interface TableBlock {
 export interface Column {
   readonly title: string;
   readonly align: 'left' | 'right';
+  /** `below`: its text stands under the other cells of the row, over the whole width, and is often empty. */
+  readonly place?: 'below';
 }
 
 /** Rows under a common line; an empty title has no line. */

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sha256Hex } from './digest.ts';
 import { uuidV7, uuidV8 } from './identity.ts';

@@ -24,7 +24,7 @@ export function fingerprintsOf(value: unknown): Record<string, string> {
 export function changedLeaves(value: unknown, fingerprints: Readonly<Record<string, string>>): readonly string[] {
   const now = fingerprintsOf(value);
   const pointers = new Set([...Object.keys(now), ...Object.keys(fingerprints)]);
-  return [...pointers].filter((pointer) => now[pointer] !== fingerprints[pointer]).sort();
+  return [...pointers].filter((pointer) => now[pointer] !== fingerprints[pointer]).toSorted();
 }
 
 /** The leaf at a pointer, or undefined. */
