@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { aJoint, angleWindow, torqueWindow } from '../joint/testing/a-joint.ts';
 import type { Stage } from '../procedure/procedure.ts';
-import { assessTool, sayObjection } from './assess.ts';
-import { sayNotice, toolNotices } from './notices.ts';
+import { assessTool } from './assess.ts';
+import { toolNotices } from './notices.ts';
 import { aWrench, uncalibrated } from './testing/a-wrench.ts';
 import type { Adapter, Tool } from './wrench.ts';
 
@@ -84,16 +84,6 @@ describe('assessing a tool', () => {
   it('asks nothing of a wrench for loosening', () => {
     expect(against({ wrench: aWrench() }, { ...torqueStage(500, 600), kind: 'loosen' })).toEqual([]);
   });
-
-  it('says each objection in words that name the stage and the figures', () => {
-    const stages = [torqueStage(8, 12), angleStage];
-    const { angleResolutionDeg: _, ...noAngle } = uncalibrated();
-    expect(against({ wrench: noAngle }, ...stages).map(sayObjection)).toEqual([
-      'The wrench was never calibrated.',
-      'Stage 2 needs an angle and the wrench shows none.',
-      'Stage 1, round 1 needs a setting of 10.0\u00a0N·m, and the wrench begins at 20.0\u00a0N·m.',
-    ]);
-  });
 });
 
 describe('notices of a tool', () => {
@@ -101,10 +91,10 @@ describe('notices of a tool', () => {
     const extension = { id: '00000000-0000-4000-8000-000000000003', name: 'Bar', lengthMm: 250 };
     const tool = { wrench: aWrench({ resolutionNm: 1e-6 }, { dueOn: '2026-03-20' }), extension };
     const notices = toolNotices(tool, aJoint({ stages: [torqueStage(97, 103), angleStage] }), DAY);
-    expect(notices.map(sayNotice)).toEqual([
-      'Its calibration is due on 2026-03-20.',
-      'Stage 1, round 1: the window is only 3.0 times the uncertainty on either side; 4 is usual.',
-      'Stage 2: the extension winds up and its stiffness is not known, so the angle reads too large.',
+    expect(notices).toEqual([
+      { code: 'calibration-soon', dueOn: '2026-03-20', daysLeft: 19 },
+      { code: 'uncertainty-ratio', stage: 1, round: 1, ratio: expect.closeTo(3, 9) },
+      { code: 'wind-up-unknown', stage: 2 },
     ]);
   });
 

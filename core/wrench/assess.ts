@@ -1,6 +1,5 @@
 import type { JointContent } from '../joint/joint.ts';
 import { wrenchSetting } from '../procedure/setting.ts';
-import { showAngle, showTorque } from '../quantity/show-quantity.ts';
 import { type TorqueAim, tightening, torqueAims } from './aims.ts';
 import { daysToCalibration } from './calibration-state.ts';
 import type { Objection } from './objection.ts';
@@ -77,32 +76,3 @@ function againstTorque({ wrench }: Tool, { stage, round, settingNm, widthNm }: T
   }
   return isCoarse(resolutionNm, widthNm) ? [{ code: 'torque-too-coarse', ...at, resolutionNm, widthNm }] : [];
 }
-
-const nm = (torqueNm: number): string => showTorque(torqueNm, 'N·m', 'en');
-const deg = (angleDeg: number): string => showAngle(angleDeg, 'en');
-
-/** An objection in plain English, one sentence or two, as a record keeps it. */
-export function sayObjection(objection: Objection): string {
-  switch (objection.code) {
-    case 'never-calibrated':
-      return 'The wrench was never calibrated.';
-    case 'calibration-overdue':
-      return `Its calibration was due on ${objection.dueOn}, ${objection.daysOver} ${objection.daysOver === 1 ? 'day' : 'days'} ago.`;
-    case 'impossible-adapter':
-      return `The adapter, ${objection.adapterMm} mm at ${deg(objection.adapterAngleDeg)}, puts the fastener under the hand of a lever of ${objection.leverMm} mm.`;
-    case 'shows-no-angle':
-      return `Stage ${objection.stage} needs an angle and the wrench shows none.`;
-    case 'below-range':
-      return `${where(objection)} needs a setting of ${nm(objection.settingNm)}, and the wrench begins at ${nm(objection.lowestNm)}.`;
-    case 'above-range':
-      return `${where(objection)} needs a setting of ${nm(objection.settingNm)}, and the wrench ends at ${nm(objection.highestNm)}.`;
-    case 'too-uncertain':
-      return `${where(objection)}: the uncertainty of ${nm(objection.expandedUncertaintyNm)} on either side leaves nothing of a window ${nm(objection.widthNm)} wide.`;
-    case 'torque-too-coarse':
-      return `${where(objection)}: steps of ${nm(objection.resolutionNm)} are more than a tenth of a window ${nm(objection.widthNm)} wide.`;
-    case 'angle-too-coarse':
-      return `Stage ${objection.stage}: steps of ${deg(objection.resolutionDeg)} are more than a tenth of a window ${deg(objection.widthDeg)} wide.`;
-  }
-}
-
-const where = ({ stage, round }: StageObjection): string => `Stage ${stage}, round ${round}`;

@@ -1,5 +1,4 @@
 import type { JointContent } from '../joint/joint.ts';
-import { showNumber } from '../quantity/show-number.ts';
 import { tightening, torqueAims } from './aims.ts';
 import { calibrationState, daysToCalibration } from './calibration-state.ts';
 import type { Notice } from './objection.ts';
@@ -38,16 +37,4 @@ function narrowWindows(tool: Tool, content: JointContent): readonly Notice[] {
 function unknownWindUp({ extension }: Tool, { stages }: JointContent): readonly Notice[] {
   if (!extension || extension.stiffnessNmPerDeg !== undefined) return [];
   return tightening(stages).flatMap(({ stage, angle }) => (angle ? [{ code: 'wind-up-unknown', stage }] : []));
-}
-
-/** A notice in plain English, as a record keeps it. */
-export function sayNotice(notice: Notice): string {
-  switch (notice.code) {
-    case 'calibration-soon':
-      return `Its calibration is due on ${notice.dueOn}.`;
-    case 'uncertainty-ratio':
-      return `Stage ${notice.stage}, round ${notice.round}: the window is only ${showNumber(notice.ratio, 'en', { decimals: 1 })} times the uncertainty on either side; 4 is usual.`;
-    case 'wind-up-unknown':
-      return `Stage ${notice.stage}: the extension winds up and its stiffness is not known, so the angle reads too large.`;
-  }
 }
