@@ -4,6 +4,8 @@ import { type JointDrawing, jointDrawing } from './joint-drawing.ts';
 import type { Layout } from './layout.ts';
 import { fillingOf } from './testing/inside-path.ts';
 
+fc.configureGlobal({ seed: 24 });
+
 const ring = (count: number, diameterMm = 400): Layout => ({
   kind: 'circle',
   count,

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { middleOut } from './middle-out.ts';
 import { places } from './places.ts';
 
+fc.configureGlobal({ seed: 24 });
+
 const rectangle = (rows: number, columns: number, edgeOnly = false) =>
   places({ kind: 'rectangle', rows, columns, pitchXMm: 90, pitchYMm: 100, edgeOnly });
 

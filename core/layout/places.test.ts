@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { layoutSchema } from './layout.ts';
 import { countPlaces, places } from './places.ts';
 
+fc.configureGlobal({ seed: 24 });
+
 const circle = (count: number, more: { firstAngleDeg?: number; direction?: 'clockwise' | 'counter-clockwise' } = {}) =>
   layoutSchema.parse({ kind: 'circle', count, diameterMm: 200, ...more });
 

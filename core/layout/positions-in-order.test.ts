@@ -4,6 +4,8 @@ import { type Layout, ORDER_METHODS } from './layout.ts';
 import { countPlaces } from './places.ts';
 import { positionsInOrder } from './positions-in-order.ts';
 
+fc.configureGlobal({ seed: 24 });
+
 const ring: Layout = { kind: 'circle', count: 4, diameterMm: 100, firstAngleDeg: 0, direction: 'clockwise' };
 const own = (...positions: readonly number[]) => positionsInOrder(ring, { method: 'own', positions: [...positions] });
 

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { places } from './places.ts';
 import { starAcross, starOnCircle } from './star.ts';
 
+fc.configureGlobal({ seed: 24 });
+
 const inOrder = (order: readonly number[]) => order.toSorted((a, b) => a - b);
 const upTo = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
 

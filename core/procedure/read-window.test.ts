@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { angleWindowSchema, type TypedWindow, torqueWindowSchema } from './procedure.ts';
 import { readWindow } from './read-window.ts';
 
+fc.configureGlobal({ seed: 24 });
+
 const percent = (target: string, percent: string, unit = 'N·m'): TypedWindow => ({
   form: 'percent',
   target,

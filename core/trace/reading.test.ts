@@ -2,6 +2,8 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readingOf, type TraceSamples } from './reading.ts';
 
+fc.configureGlobal({ seed: 24 });
+
 interface Motion {
   readonly seconds: number;
   readonly degPerS: number;

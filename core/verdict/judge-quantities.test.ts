@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { judgeQuantities, type Quantity } from './judge-quantities.ts';
 import type { Verdict } from './verdict.ts';
 
+fc.configureGlobal({ seed: 24 });
+
 const judged = <Name extends string>(...quantities: readonly Quantity<Name>[]) => {
   const judgement = judgeQuantities(quantities);
   if (!judgement.ok) throw new Error(JSON.stringify(judgement.failure));

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { aWrench, uncalibrated } from './testing/a-wrench.ts';
 import { expandedUncertaintyNm } from './uncertainty.ts';
 
+fc.configureGlobal({ seed: 24 });
+
 const withCalibration = (expandedUncertaintyPercent: number, resolutionNm: number) =>
   aWrench({ resolutionNm }, { expandedUncertaintyPercent });
 
