@@ -13,3 +13,4 @@ export {
 } from './mapping.ts';
 export type { Outcome, Refused } from './outcome.ts';
 export { readPulls } from './read.ts';
+export { isZone } from './zone.ts';

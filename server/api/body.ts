@@ -1,18 +1,17 @@
 import { invalid, ok } from '@clampwright/core/failure';
 import type { Outcome } from './problem.ts';
 
-/** Refuses to read on once a body is larger than agreed. */
-export async function readText(request: Request, maximumBytes: number): Promise<Outcome<string>> {
+/** The body whole; stops reading once it is larger than agreed. */
+export async function readBytes(request: Request, maximumBytes: number): Promise<Outcome<Uint8Array>> {
   if (Number(request.headers.get('content-length') ?? 0) > maximumBytes) return tooLarge(maximumBytes);
-  const decoder = new TextDecoder('utf-8', { fatal: true });
-  let text = '';
-  let bytes = 0;
+  const chunks: Uint8Array[] = [];
+  let length = 0;
   for await (const chunk of request.body ?? []) {
-    bytes += chunk.byteLength;
-    if (bytes > maximumBytes) return tooLarge(maximumBytes);
-    text += decoder.decode(chunk, { stream: true });
+    length += chunk.byteLength;
+    if (length > maximumBytes) return tooLarge(maximumBytes);
+    chunks.push(chunk);
   }
-  return ok(text + decoder.decode());
+  return ok(Buffer.concat(chunks));
 }
 
 const tooLarge = (maximumBytes: number): Outcome<never> => ({
@@ -22,13 +21,12 @@ const tooLarge = (maximumBytes: number): Outcome<never> => ({
 
 /** The body as JSON; what cannot be read is told with the place where reading stopped. */
 export async function readJson(request: Request, maximumBytes: number): Promise<Outcome<unknown>> {
+  const bytes = await readBytes(request, maximumBytes);
+  if (!bytes.ok) return bytes;
   try {
-    const text = await readText(request, maximumBytes);
-    return text.ok ? ok(JSON.parse(text.value)) : text;
+    return ok(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes.value)));
   } catch (error) {
-    if (error instanceof SyntaxError || error instanceof TypeError) {
-      return invalid('(whole input)', `the body cannot be read: ${error.message}`, 'a JSON document in UTF-8');
-    }
-    throw error;
+    if (!(error instanceof SyntaxError || error instanceof TypeError)) throw error;
+    return invalid('(whole input)', `the body cannot be read: ${error.message}`, 'a JSON document in UTF-8');
   }
 }

@@ -140,6 +140,19 @@ export const todaySchema = z.strictObject({
 });
 export type Today = z.infer<typeof todaySchema>;
 
+/** Query of `POST /mappings/guess`. The body is the beginning of the file, some kilobytes of it. */
+export const guessQuerySchema = z.strictObject({
+  zone: z.string().default('UTC').describe('IANA time zone for times that name none: that of whoever looks'),
+});
+/** A proposal how a file is to be read; to be looked at, never used as it is. */
+export const guessSchema = z.strictObject({
+  mapping: z.record(z.string(), z.unknown()).describe('a mapping without its name, as far as it was found'),
+  sure: z.boolean(),
+  doubts: z.array(z.strictObject({ field: z.string(), message: z.string() })),
+  header: z.array(z.string()).optional().describe('names of the columns; missing: there is no header row'),
+  rows: z.array(z.array(z.string())).describe('the first rows'),
+});
+
 export const IMPORT_MODES = ['preview', 'all-or-nothing', 'good-lines'] as const;
 /** Query of `POST /jobs/{id}/imports`. The body is the file itself, byte for byte, whatever its type. */
 export const importQuerySchema = z.strictObject({

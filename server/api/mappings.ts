@@ -1,8 +1,10 @@
 import { invalid, ok, parse, type Result } from '@clampwright/core/failure';
-import { type Mapping, mappingSchema } from '@clampwright/intake/file';
+import { guessMapping, isZone, type Mapping, mappingSchema } from '@clampwright/intake/file';
 import type { Store } from '@clampwright/store';
 import { z } from 'zod';
 import { anybody, onlyFor } from './access.ts';
+import { readBytes } from './body.ts';
+import { guessQuerySchema, guessSchema } from './contract.ts';
 import { type Frozen, json } from './gives.ts';
 import { route } from './route.ts';
 
@@ -31,6 +33,24 @@ export const saveMapping = route({
   handle: async ({ body }, { store }, { demo }): Promise<Result<Frozen<Mapping>>> => {
     const saved = await store.mappings.save(body.name, body, { demo });
     return saved.ok ? ok(body) : saved;
+  },
+});
+
+const GUESSED_FROM_BYTES = 2 ** 20;
+
+export const guess = route({
+  method: 'post',
+  path: '/mappings/guess',
+  title: 'propose how a file is to be read',
+  access: anybody,
+  takes: z.object({ query: guessQuerySchema }),
+  streams: ['text/csv', 'application/octet-stream'],
+  gives: json(guessSchema),
+  handle: async ({ query }, { now }, _, c) => {
+    if (!isZone(query.zone))
+      return invalid('zone', `${query.zone} is no time zone`, 'an IANA time zone such as Europe/Zurich');
+    const bytes = await readBytes(c.req.raw, GUESSED_FROM_BYTES);
+    return bytes.ok ? guessMapping(bytes.value, { zone: query.zone, now: now().toISOString() }) : bytes;
   },
 });
 

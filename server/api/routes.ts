@@ -12,7 +12,7 @@ import { importFile } from './imports.ts';
 import { listEntries, listJobs, makeJob, showJob } from './jobs.ts';
 import { listJoints, releaseJoint, saveJoint, showJoint } from './joints.ts';
 import { listen } from './live.ts';
-import { listMappings, saveMapping } from './mappings.ts';
+import { guess, listMappings, saveMapping } from './mappings.ts';
 import { addPerson, listPeople } from './people.ts';
 import { records } from './records.ts';
 import { type Route, route } from './route.ts';
@@ -52,6 +52,7 @@ export const ROUTES: readonly Route[] = [
   ...records,
   listMappings,
   saveMapping,
+  guess,
   listJoints,
   saveJoint,
   showJoint,

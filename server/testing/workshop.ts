@@ -41,6 +41,8 @@ export interface Workshop {
   readonly wait: (ms: number) => void;
   /** Asks below `/api/v1`, as somebody or as nobody. */
   readonly ask: (method: string, path: string, body?: unknown, as?: string) => Promise<Answer>;
+  /** Sends a file as it is. */
+  readonly askRaw: (path: string, bytes: string | Uint8Array<ArrayBuffer>, as?: string) => Promise<Answer>;
   /** The cookie of somebody who has signed in. */
   readonly signIn: (role: Role) => Promise<string>;
   readonly close: () => Promise<void>;
@@ -67,6 +69,8 @@ export async function workshop({ people = true, webFolder }: WorkshopOptions = {
     store,
     deps,
     ask,
+    askRaw: (path, bytes, as) =>
+      answerTo(app, path, { method: 'POST', body: bytes, headers: as === undefined ? {} : { cookie: as } }),
     wait: (ms) => {
       nowMs += ms;
     },
@@ -86,19 +90,21 @@ export async function workshop({ people = true, webFolder }: WorkshopOptions = {
 export const cookieIn = (headers: Headers): string => headers.get('set-cookie')?.split(';')[0] ?? '';
 
 function asking(app: Hono): Workshop['ask'] {
-  return async (method, path, body, as) => {
-    const response = await app.request(`/api/v1${path}`, {
-      method,
-      headers: {
-        ...(as === undefined ? {} : { cookie: as }),
-        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
-      },
-      ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
-    });
-    const text = await response.text();
-    const isJson = response.headers.get('content-type')?.includes('json') ?? false;
-    return { status: response.status, headers: response.headers, text, body: isJson ? JSON.parse(text) : undefined };
+  return (method, path, body, as) => {
+    const headers = {
+      ...(as === undefined ? {} : { cookie: as }),
+      ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+    };
+    const sent = body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) };
+    return answerTo(app, path, { method, headers, ...sent });
   };
+}
+
+async function answerTo(app: Hono, path: string, init: RequestInit): Promise<Answer> {
+  const response = await app.request(`/api/v1${path}`, init);
+  const text = await response.text();
+  const isJson = response.headers.get('content-type')?.includes('json') ?? false;
+  return { status: response.status, headers: response.headers, text, body: isJson ? JSON.parse(text) : undefined };
 }
 
 async function addPeople(store: Store): Promise<void> {
