@@ -6,27 +6,48 @@
  * @source RFC 8785 (JSON Canonicalization Scheme), 3.2: ECMAScript number and string forms, members sorted by UTF-16 code units
  */
 export function canonical(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map((item) => canonical(item ?? null)).join(',')}]`;
-  if (typeof value === 'object' && value !== null) return canonicalObject(value);
-  return canonicalLeaf(value);
+  switch (typeof value) {
+    case 'string':
+      return canonicalText(value);
+    case 'number':
+      if (!Number.isFinite(value)) throw new RangeError('a number in a record is finite');
+      return String(value === 0 ? 0 : value);
+    case 'boolean':
+      return value ? 'true' : 'false';
+    case 'object':
+      if (value === null) return 'null';
+      return Array.isArray(value) ? canonicalArray(value) : canonicalObject(value);
+    default:
+      throw new RangeError(`a ${typeof value} has no place in a record`);
+  }
+}
+
+// Half of the time of taking in a file is spent here: plain loops, and no escaping where nothing wants it.
+function canonicalArray(items: readonly unknown[]): string {
+  let text = '[';
+  for (let i = 0; i < items.length; i++) text += `${i === 0 ? '' : ','}${canonical(items[i] ?? null)}`;
+  return `${text}]`;
 }
 
 function canonicalObject(value: object): string {
-  const members: string[] = [];
-  const byName = Object.entries(value).toSorted(([a], [b]) => (a < b ? -1 : 1));
-  for (const [name, member] of byName) {
-    if (member !== undefined) members.push(`${canonicalLeaf(name)}:${canonical(member)}`);
+  const members = Object.entries(value);
+  members.sort(byName);
+  let text = '';
+  for (const [name, member] of members) {
+    if (member === undefined) continue;
+    text += `${text === '' ? '' : ','}${canonicalText(name)}:${canonical(member)}`;
   }
-  return `{${members.join(',')}}`;
+  return `{${text}}`;
 }
 
-function canonicalLeaf(value: unknown): string {
-  if (typeof value === 'number' && !Number.isFinite(value)) throw new RangeError('a number in a record is finite');
-  if (typeof value === 'string' && LONE_SURROGATE.test(value))
-    throw new RangeError('a text in a record is valid Unicode');
-  const text = JSON.stringify(value);
-  if (text === undefined) throw new RangeError(`a ${typeof value} has no place in a record`);
-  return text;
-}
+const byName = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number => (a < b ? -1 : 1);
 
-const LONE_SURROGATE = /\p{Surrogate}/u;
+/** Printable ASCII without quotation mark and backslash, which stands for itself. */
+const PLAIN = /^[ !#-[\]-~]*$/;
+const LONE_SURROGATE = /[\ud800-\udfff]/u;
+
+function canonicalText(text: string): string {
+  if (PLAIN.test(text)) return `"${text}"`;
+  if (LONE_SURROGATE.test(text)) throw new RangeError('a text in a record is valid Unicode');
+  return JSON.stringify(text);
+}

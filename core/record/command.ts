@@ -4,11 +4,15 @@ import { cellRefSchema, instantSchema, PULL_SOURCES, shownSchema } from './entry
 const reason = z.string().trim().min(3).max(2000);
 
 /** Samples of one pull, equally long arrays; torque as the wrench showed it, N·m. */
-export const traceSchema = z.strictObject({
-  timeS: z.array(z.number()).min(2).max(200_000),
-  angleDeg: z.array(z.number()).min(2).max(200_000),
-  torqueNm: z.array(z.number()).min(2).max(200_000),
-});
+export const traceSchema = z
+  .strictObject({
+    timeS: z.array(z.number()).min(2).max(200_000),
+    angleDeg: z.array(z.number()).min(2).max(200_000),
+    torqueNm: z.array(z.number()).min(2).max(200_000),
+  })
+  .refine(({ timeS, angleDeg, torqueNm }) => timeS.length === angleDeg.length && timeS.length === torqueNm.length, {
+    error: 'time, angle and torque have not the same number of samples',
+  });
 export type Trace = z.infer<typeof traceSchema>;
 
 /** A pull as it comes in: what the wrench showed and where it belongs, not yet judged. */

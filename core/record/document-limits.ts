@@ -5,25 +5,32 @@ import type { Step } from '../procedure/step.ts';
 import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import { showAngle, showTorque } from '../quantity/show-quantity.ts';
-import type { Row, TableBlock } from './document.ts';
+import type { Column, Row, TableBlock } from './document.ts';
 import type { JobJoint } from './entry.ts';
 
 /** The windows that each round was judged with, beside them as the lead typed them. */
 export function limitTable({ ref, joint }: JobJoint, steps: readonly Step[], language: Language): TableBlock {
   const { stages, torqueUnit } = joint.content;
-  const titles = ['stage', 'round', 'stage-kind', 'lower-limit', 'target', 'upper-limit', 'as-typed', 'order'] as const;
-  const isFigure = (title: (typeof titles)[number]) =>
-    title === 'lower-limit' || title === 'target' || title === 'upper-limit';
+  const rows = steps.flatMap((step) => stepRows(step, stages[step.stage - 1]!, torqueUnit, language));
   return {
     kind: 'table',
     name: 'limits',
     caption: `${ref}: ${say(language, 'record.limits')}`,
-    columns: titles.map((title) => column(title, language)),
-    groups: [
-      { title: '', rows: steps.flatMap((step) => stepRows(step, stages[step.stage - 1]!, torqueUnit, language)) },
-    ],
+    columns: columns(language),
+    groups: [{ title: '', rows }],
   };
 }
+
+const columns = (language: Language): readonly Column[] => [
+  { title: say(language, 'record.stage'), align: 'left' },
+  { title: say(language, 'record.round'), align: 'left' },
+  { title: say(language, 'record.stage-kind'), align: 'left' },
+  { title: say(language, 'record.lower-limit'), align: 'right' },
+  { title: say(language, 'record.target'), align: 'right' },
+  { title: say(language, 'record.upper-limit'), align: 'right' },
+  { title: say(language, 'record.as-typed'), align: 'left' },
+  { title: say(language, 'record.order'), align: 'left', place: 'below' },
+];
 
 type Unit = JobJoint['joint']['content']['torqueUnit'];
 
@@ -34,12 +41,12 @@ function stepRows(step: Step, stage: Stage, unit: Unit, language: Language): rea
   const windows = [torqueFigures(step, stage, unit, language), angleFigures(step, stage, language)].filter(
     (figures) => figures !== undefined,
   );
-  const [first = NO_WINDOW, ...others] = windows;
-  const order = [sayOrder(step, stage, language), ...conditions(step, stage, unit, language)].join('\n');
-  return [
-    row([String(step.stage), String(step.round), sayStage(step.kind, language), ...first, order]),
-    ...others.map((figures) => row(['', '', '', ...figures, ''])),
-  ];
+  const told = windows.length === 0 ? [NO_WINDOW] : windows;
+  const kind = [String(step.stage), String(step.round), sayStage(step.kind, language)];
+  const order = [sayOrder(step, stage, language), conditions(step, stage, unit, language).join(' ')].join('\n').trim();
+  return told.map((figures, index) =>
+    row([...(index === 0 ? kind : ['', '', '']), ...figures, index === told.length - 1 ? order : '']),
+  );
 }
 
 const NO_WINDOW: Figures = ['–', '–', '–', '–'];
