@@ -77,3 +77,10 @@ export async function send<T>(method: 'POST' | 'DELETE', path: string, body: unk
       : { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
   return answerOf(await ask(path, init), check);
 }
+
+/** Sends a file as it is, byte for byte; throws `Refusal` or `Unreachable`. */
+export const sendFile = async <T>(path: string, file: Blob, check: Check<T>): Promise<T> =>
+  answerOf(
+    await ask(path, { method: 'POST', headers: { 'content-type': 'application/octet-stream' }, body: file }),
+    check,
+  );

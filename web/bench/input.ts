@@ -1,5 +1,6 @@
 import { type Language, readNumber, showNumber } from '@clampwright/core/quantity';
 import type { Field, Shape } from './fields.ts';
+import { isRecord } from './is-record.ts';
 
 /** What stands in the fields: text, or rows of texts. */
 export interface BenchForm {
@@ -114,9 +115,6 @@ function typedFrom(shape: Shape, value: unknown, language: Language): string | r
     case 'choice':
       return typeof value === 'string' ? value : '';
     case 'rows':
-      return Array.isArray(value) ? value.map((row) => formFrom(shape.fields, isObject(row) ? row : {}, language)) : [];
+      return Array.isArray(value) ? value.map((row) => formFrom(shape.fields, isRecord(row) ? row : {}, language)) : [];
   }
 }
-
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -14,19 +14,19 @@ export function useFaultWords(): (finding: Fault['finding']) => string {
       const figure = (value: number) => showNumber(value, language);
       switch (finding.kind) {
         case 'needed':
-          return t('fault.needed');
+        case 'lower-above-upper':
+        case 'below-zero':
+        case 'due-before':
+        case 'pin':
+        case 'pin-differs':
+        case 'positive':
+          return t(`fault.${finding.kind}`);
         case 'number':
           return t('fault.number', { text: finding.text, example: figure(12.5) });
         case 'torque':
           return finding.meant
             ? t('fault.torque-meant', { text: finding.text, unit: finding.unit, meant: finding.meant })
             : t('fault.torque', { text: finding.text, unit: finding.unit });
-        case 'lower-above-upper':
-          return t('fault.lower-above-upper');
-        case 'below-zero':
-          return t('fault.below-zero');
-        case 'due-before':
-          return t('fault.due-before');
         case 'mend':
           return t(`fault.mend.${finding.word}`);
         case 'whole':
@@ -35,8 +35,6 @@ export function useFaultWords(): (finding: Fault['finding']) => string {
           return Number.isFinite(finding.to)
             ? t('fault.between', { from: figure(finding.from), to: figure(finding.to) })
             : t('fault.at-least', { from: figure(finding.from) });
-        case 'positive':
-          return t('fault.positive');
         case 'each-once':
           return t('fault.each-once', { count: finding.count });
         case 'label-twice':

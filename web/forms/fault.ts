@@ -14,6 +14,8 @@ export type FormFinding =
   | { readonly kind: 'lower-above-upper' }
   | { readonly kind: 'below-zero' }
   | { readonly kind: 'due-before' }
+  | { readonly kind: 'pin' }
+  | { readonly kind: 'pin-differs' }
   /** What a joint's own check found before its release. */
   | { readonly kind: 'mend'; readonly word: MendWord }
   | { readonly kind: 'whole'; readonly from: number; readonly to: number }

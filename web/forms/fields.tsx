@@ -1,6 +1,7 @@
 import { DecimalField } from '../parts/decimal-field.tsx';
 import { TextField, type TextFieldProps } from '../parts/text-field.tsx';
 import { useFaults } from './faults.tsx';
+import './forms.css';
 
 interface AtField {
   /** Path in the joint, such as `fastener.thread`. */

@@ -4,10 +4,10 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { buttonClass } from '../parts/button.tsx';
-import { newId } from '../parts/identity.ts';
 import { Ledger, LedgerRow } from '../parts/ledger.tsx';
 import { PageHeader } from '../parts/page-header.tsx';
 import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
+import { newIdentity } from '../work/identity.ts';
 import { jointsQuery } from './joints.ts';
 import { RevisionState } from './revision-state.tsx';
 
@@ -15,7 +15,7 @@ import { RevisionState } from './revision-state.tsx';
 export default function JointsPlace() {
   const { t } = useTranslation('lead');
   const joints = useQuery(jointsQuery);
-  const [freshId] = useState(newId);
+  const [freshId] = useState(newIdentity);
   return (
     <>
       <PageHeader title={t('joints.title')} text={t('joints.text')}>

@@ -19,6 +19,7 @@ export function FileDrop({ label, hint, accept, onFile }: FileDropProps) {
     if (file) onFile(file);
   };
   return (
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- dropping is the mouse's other way; the field inside takes keys
     <label
       className={isOver ? 'file-drop file-drop-over' : 'file-drop'}
       onDragOver={(event) => {

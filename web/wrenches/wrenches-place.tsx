@@ -1,5 +1,55 @@
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { useTranslation } from 'react-i18next';
+import { usePerson } from '../app/session.ts';
+import { toolboxQuery } from '../jobs/toolbox-query.ts';
+import { Button } from '../parts/button.tsx';
+import { Notice } from '../parts/notice.tsx';
 import { PageHeader } from '../parts/page-header.tsx';
+import { Loading, Trouble } from '../parts/states.tsx';
+import { type DialogKind, ToolboxDialog } from './toolbox-dialog.tsx';
+import { AdapterList, ExtensionList } from './turning-lists.tsx';
+import { WrenchList } from './wrench-list.tsx';
+import './wrenches.css';
 
+/** All that turns fasteners here, and where it stands in its calibration. */
 export default function WrenchesPlace() {
-  return <PageHeader title="" />;
+  const { t } = useTranslation('lead');
+  const toolbox = useQuery(toolboxQuery);
+  const person = usePerson();
+  const [open, setOpen] = useState<DialogKind>();
+  const mayKeep = !person || person.role === 'keeper' || person.role === 'lead';
+  const mayRegister = mayKeep && toolbox.data !== undefined;
+  return (
+    <>
+      <PageHeader title={t('wrenches.title')} text={t('wrenches.text')}>
+        {mayRegister ? (
+          <Button kind="primary" onPress={() => setOpen({ kind: 'wrench' })}>
+            {t('wrenches.register')}
+          </Button>
+        ) : null}
+      </PageHeader>
+      {mayKeep ? null : <Notice kind="plain" title={t('wrenches.keeper-only')} />}
+      {toolbox.isPending ? <Loading /> : null}
+      {toolbox.isError ? <Trouble error={toolbox.error} onRetry={() => void toolbox.refetch()} /> : null}
+      {toolbox.data ? (
+        <>
+          <WrenchList
+            wrenches={toolbox.data.wrenches}
+            onCalibrate={mayKeep ? (wrench) => setOpen({ kind: 'calibration', wrench }) : undefined}
+          />
+          <AdapterList
+            adapters={toolbox.data.adapters}
+            wrenches={toolbox.data.wrenches}
+            onAdd={mayKeep ? () => setOpen({ kind: 'adapter' }) : undefined}
+          />
+          <ExtensionList
+            extensions={toolbox.data.extensions}
+            onAdd={mayKeep ? () => setOpen({ kind: 'extension' }) : undefined}
+          />
+        </>
+      ) : null}
+      {open ? <ToolboxDialog open={open} onClose={() => setOpen(undefined)} /> : null}
+    </>
+  );
 }

@@ -1,0 +1,16 @@
+import type { CalculationName } from '@clampwright/core/calculations';
+import type lead from '../words/lead.en.json';
+
+export type CautionKey = keyof (typeof lead)['bench']['caution'];
+
+const CAUTIONS = {
+  convert: ['read-the-unit-twice'],
+  fastener: ['maker-first', 'no-assembly-target'],
+  'wrench-setting': ['maker-first', 'hand-at-the-mark', 'extension-not-counted'],
+  'applied-torque': ['maker-first', 'hand-at-the-mark', 'extension-not-counted'],
+  'tightening-order': ['makers-order-first', 'gasket-rounds'],
+  verdict: ['no-proof-of-clamp-force'],
+} as const satisfies Record<CalculationName, readonly CautionKey[]>;
+
+/** The cautions of a calculation in the catalogue; a test holds them to the registry's own. */
+export const cautionKeys = (name: CalculationName): readonly CautionKey[] => CAUTIONS[name];

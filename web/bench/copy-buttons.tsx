@@ -1,0 +1,28 @@
+import type { CalculationName } from '@clampwright/core/calculations';
+import { useRouter } from '@tanstack/react-router';
+import { useTranslation } from 'react-i18next';
+import { CopyButton } from '../parts/copy-button.tsx';
+
+interface CopyButtonsProps {
+  readonly name: CalculationName;
+  readonly input: Readonly<Record<string, unknown>>;
+  readonly output: unknown;
+}
+
+/** Takes a calculation along: as JSON with every digit, or as a link that brings its inputs. */
+export function CopyButtons({ name, input, output }: CopyButtonsProps) {
+  const { t } = useTranslation('lead');
+  const router = useRouter();
+  const link = () => {
+    const { href } = router.buildLocation({ to: '/bench/$name', params: { name }, search: { input } });
+    return new URL(href, location.href).href;
+  };
+  return (
+    <div className="actions">
+      <CopyButton text={() => JSON.stringify({ calculation: name, input, output }, null, 2)}>
+        {t('bench.copy-json')}
+      </CopyButton>
+      <CopyButton text={link}>{t('bench.copy-link')}</CopyButton>
+    </div>
+  );
+}

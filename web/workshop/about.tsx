@@ -1,0 +1,21 @@
+import { useTranslation } from 'react-i18next';
+import about from '../package.json';
+import { Sheet } from '../parts/sheet.tsx';
+import { TitleBlock } from '../parts/title-block.tsx';
+
+/** What Clampwright is, and where its interface is described. */
+export function About() {
+  const { t } = useTranslation('lead');
+  return (
+    <Sheet title={t('about.title')}>
+      <p className="about-text">{t('about.text')}</p>
+      <TitleBlock
+        cells={[
+          { label: t('about.version'), value: about.version },
+          { label: t('about.licence'), value: about.license },
+          { label: t('about.interface'), value: <a href="/api/v1/openapi.json">{t('about.openapi')}</a> },
+        ]}
+      />
+    </Sheet>
+  );
+}

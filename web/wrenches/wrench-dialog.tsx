@@ -1,0 +1,159 @@
+import { isTorqueUnit, unitsOf } from '@clampwright/core/quantity';
+import { useState } from 'react';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../app/language.ts';
+import { FormFigure, FormText } from '../forms/fields.tsx';
+import { Select } from '../parts/select.tsx';
+import { newIdentity } from '../work/identity.ts';
+import { EntryDialog } from './entry-dialog.tsx';
+import { BLANK_WRENCH, readWrench, type WrenchForm } from './form/wrench-form.ts';
+
+const TORQUE_UNITS = unitsOf('torque').filter(isTorqueUnit);
+const TYPES = ['I', 'II'] as const;
+const LENGTH_UNITS = ['mm', 'in'] as const;
+const CONNECTIONS = ['typed', 'simulated', 'serial'] as const;
+
+interface PartProps {
+  readonly form: WrenchForm;
+  readonly onChange: (part: Partial<WrenchForm>) => void;
+}
+
+/** Registers a wrench, with the figures of its plate. */
+export function WrenchDialog({ onClose }: { readonly onClose: () => void }) {
+  const { t } = useTranslation('lead');
+  const language = useLanguage();
+  const [id] = useState(newIdentity);
+  const [form, setForm] = useState(BLANK_WRENCH);
+  const { value, faults } = readWrench(form, id, language);
+  const set = (part: Partial<WrenchForm>) => setForm((before) => ({ ...before, ...part }));
+  return (
+    <EntryDialog
+      title={t('wrenches.register')}
+      action={t('wrenches.register')}
+      faults={faults}
+      entry={value && { kind: 'wrench', wrench: value }}
+      onClose={onClose}
+    >
+      <PlateFields form={form} onChange={set} />
+      <RangeFields form={form} onChange={set} />
+      <ConnectionFields form={form} onChange={set} />
+    </EntryDialog>
+  );
+}
+
+function PlateFields({ form, onChange }: PartProps) {
+  const { t } = useTranslation('lead');
+  return (
+    <div className="field-row">
+      <FormText
+        field="name"
+        label={t('wrench.name')}
+        hint={t('wrench.name-hint')}
+        value={form.name}
+        onChange={(name) => onChange({ name })}
+      />
+      <FormText
+        field="serial"
+        label={t('wrench.serial')}
+        value={form.serial}
+        onChange={(serial) => onChange({ serial })}
+      />
+      <Select
+        label={t('wrench.type')}
+        value={form.type}
+        options={TYPES.map((value) => ({ value, label: t(`wrench.type-${value}`) }))}
+        onChange={(type) => onChange({ type })}
+      />
+      <FormText
+        field="class"
+        size="narrow"
+        label={t('wrench.class')}
+        hint={t('wrench.class-hint')}
+        value={form.class}
+        onChange={(text) => onChange({ class: text })}
+      />
+    </div>
+  );
+}
+
+function RangeFields({ form, onChange }: PartProps) {
+  const { t } = useTranslation('lead');
+  return (
+    <div className="field-row">
+      <Select
+        size="narrow"
+        label={t('wrench.unit')}
+        value={form.unit}
+        options={TORQUE_UNITS.map((value) => ({ value, label: value }))}
+        onChange={(unit) => onChange({ unit })}
+      />
+      <FormFigure
+        field="lowestNm"
+        label={t('wrench.lowest')}
+        unit={form.unit}
+        value={form.lowest}
+        onChange={(lowest) => onChange({ lowest })}
+      />
+      <FormFigure
+        field="highestNm"
+        label={t('wrench.highest')}
+        unit={form.unit}
+        value={form.highest}
+        onChange={(highest) => onChange({ highest })}
+      />
+      <FormFigure
+        field="resolutionNm"
+        label={t('wrench.resolution')}
+        hint={t('wrench.resolution-hint')}
+        unit={form.unit}
+        value={form.resolution}
+        onChange={(resolution) => onChange({ resolution })}
+      />
+      <FormFigure
+        field="angleResolutionDeg"
+        label={t('wrench.angle-resolution')}
+        hint={t('wrench.angle-resolution-hint')}
+        unit="°"
+        value={form.angleResolution}
+        onChange={(angleResolution) => onChange({ angleResolution })}
+      />
+    </div>
+  );
+}
+
+function ConnectionFields({ form, onChange }: PartProps) {
+  const { t } = useTranslation('lead');
+  return (
+    <div className="field-row">
+      <FormFigure
+        field="leverMm"
+        label={t('wrench.lever')}
+        hint={t('wrench.lever-hint')}
+        value={form.lever}
+        onChange={(lever) => onChange({ lever })}
+      />
+      <Select
+        size="narrow"
+        label={t('wrench.length-unit')}
+        value={form.lengthUnit}
+        options={LENGTH_UNITS.map((value) => ({ value, label: value }))}
+        onChange={(lengthUnit) => onChange({ lengthUnit })}
+      />
+      <Select
+        label={t('wrench.connection')}
+        value={form.connection}
+        options={CONNECTIONS.map((value) => ({ value, label: t(`wrenches.connection-${value}`) }))}
+        onChange={(connection) => onChange({ connection })}
+      />
+      {form.connection === 'serial' ? (
+        <FormText
+          field="connection.path"
+          label={t('wrench.path')}
+          hint={t('wrench.path-hint')}
+          value={form.path}
+          onChange={(path) => onChange({ path })}
+        />
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,79 @@
+import { showNumber, showTorqueFigure } from '@clampwright/core/quantity';
+import { calibrationState, type Wrench } from '@clampwright/core/wrench';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../app/language.ts';
+import { Button } from '../parts/button.tsx';
+import { showDate } from '../parts/dates.ts';
+import { Ledger, LedgerRow } from '../parts/ledger.tsx';
+import { useNow } from '../parts/now.ts';
+import { EmptyState } from '../parts/states.tsx';
+import { CalibrationWord } from './calibration-word.tsx';
+
+interface WrenchListProps {
+  readonly wrenches: readonly Wrench[];
+  readonly onCalibrate: ((wrench: Wrench) => void) | undefined;
+}
+
+/** The wrenches, those that must not be used first. */
+export function WrenchList({ wrenches, onCalibrate }: WrenchListProps) {
+  const { t } = useTranslation('lead');
+  const today = useNow().toISOString();
+  if (wrenches.length === 0) return <EmptyState title={t('wrenches.none')} text={t('wrenches.none-text')} />;
+  const rank = (wrench: Wrench) => URGENCY.indexOf(calibrationState(wrench, today));
+  return (
+    <Ledger label={t('wrenches.title')}>
+      {wrenches
+        .toSorted((a, b) => rank(a) - rank(b) || a.lowestNm - b.lowestNm)
+        .map((wrench) => (
+          <WrenchRow key={wrench.id} wrench={wrench} today={today} onCalibrate={onCalibrate} />
+        ))}
+    </Ledger>
+  );
+}
+
+const URGENCY = ['overdue', 'never', 'soon', 'valid'] as const;
+
+interface WrenchRowProps {
+  readonly wrench: Wrench;
+  readonly today: string;
+  readonly onCalibrate: ((wrench: Wrench) => void) | undefined;
+}
+
+function WrenchRow({ wrench, today, onCalibrate }: WrenchRowProps) {
+  const { t } = useTranslation('lead');
+  const language = useLanguage();
+  const { calibration } = wrench;
+  const figure = (torqueNm: number) => showTorqueFigure(torqueNm, 'N·m', language);
+  return (
+    <LedgerRow
+      title={wrench.name}
+      facts={[
+        t('wrenches.range', { lowest: figure(wrench.lowestNm), highest: figure(wrench.highestNm) }),
+        t('wrenches.serial', { serial: wrench.serial }),
+        t('wrenches.type', { type: wrench.type, class: wrench.class }),
+        wrench.angleResolutionDeg === undefined ? t('wrenches.torque-only') : t('wrenches.with-angle'),
+        t(`wrenches.connection-${wrench.connection.kind}`),
+        ...(calibration
+          ? [
+              t('wrenches.calibrated', {
+                due: showDate(calibration.dueOn, language),
+                certificate: calibration.certificate,
+                deviation: showNumber(calibration.maximumDeviationPercent, language),
+                uncertainty: showNumber(calibration.expandedUncertaintyPercent, language),
+              }),
+            ]
+          : []),
+      ]}
+      side={
+        <>
+          <CalibrationWord wrench={wrench} today={today} />
+          {onCalibrate ? (
+            <Button label={t('wrenches.calibrate-named', { name: wrench.name })} onPress={() => onCalibrate(wrench)}>
+              {t('wrenches.calibrate')}
+            </Button>
+          ) : null}
+        </>
+      }
+    />
+  );
+}
