@@ -1,7 +1,9 @@
 import type { Document, TableBlock } from '@clampwright/core/record';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { csvField, renderCsv } from './csv.ts';
+
+fc.configureGlobal({ seed: 24 });
 
 const table = (
   name: string,

@@ -19,17 +19,14 @@ describe('the catalogues', () => {
   });
 
   it.each(LANGUAGES)('%s leaves no text empty and no stray space', (language) => {
-    for (const [key, text] of Object.entries(catalogue(language))) {
-      expect(text, key).toBe(text.trim());
-      expect(text, key).not.toBe('');
-      expect(text, key).not.toMatch(/ {2}/);
-    }
+    const texts = Object.entries(catalogue(language));
+    expect(texts.filter(([, text]) => text === '' || text !== text.trim() || text.includes('  '))).toEqual([]);
   });
 
   // Lexique des règles typographiques en usage à l'Imprimerie nationale: a no-break space before : ; ! ? and inside « » (from memory)
   it('sets French punctuation with a no-break space', () => {
-    for (const [key, text] of Object.entries(catalogue('fr')))
-      expect(text, key).not.toMatch(/(?<!\u00a0) ?[:;!?»](?= |$)|«(?!\u00a0)/);
+    const loose = /(?<!\u00a0) ?[:;!?»](?= |$)|«(?!\u00a0)/;
+    expect(Object.entries(catalogue('fr')).filter(([, text]) => loose.test(text))).toEqual([]);
   });
 
   it('stays small: a language is no more than 16 kB', () => {

@@ -44,7 +44,8 @@ export const english = {
   'reason.loosening': 'The fastener was turned loose.',
   'reason.notice-out-of-order': 'Pulled out of the order of the round.',
   'reason.notice-device-clock': 'The clock of the wrench and the time of arrival differ.',
-  'reason.not-reworked': 'Pulled again without loosening after an attempt that was not within; a fastener that is tight already reaches any torque.',
+  'reason.not-reworked':
+    'Pulled again without loosening after an attempt that was not within; a fastener that is tight already reaches any torque.',
   'reason.notice-beyond-attempts': 'More attempts than the joint allows.',
 
   'objection.never-calibrated': 'The wrench was never calibrated.',

@@ -46,7 +46,8 @@ export const french: Catalogue = {
   'reason.loosening': 'La vis a été desserrée.',
   'reason.notice-out-of-order': 'Serrage hors de l’ordre prévu.',
   'reason.notice-device-clock': 'L’horloge de la clé et l’heure d’arrivée diffèrent.',
-  'reason.not-reworked': 'Resserré sans desserrage après un essai hors limites ; une fixation déjà serrée atteint n’importe quel couple.',
+  'reason.not-reworked':
+    'Resserré sans desserrage après un essai hors limites ; une fixation déjà serrée atteint n’importe quel couple.',
   'reason.notice-beyond-attempts': 'Plus d’essais que l’assemblage n’en permet.',
 
   'objection.never-calibrated': 'La clé n’a jamais été étalonnée.',

@@ -46,7 +46,8 @@ export const german: Catalogue = {
   'reason.loosening': 'Die Schraube wurde gelöst.',
   'reason.notice-out-of-order': 'Außerhalb der Reihenfolge angezogen.',
   'reason.notice-device-clock': 'Uhr des Schlüssels und Zeit des Eingangs weichen voneinander ab.',
-  'reason.not-reworked': 'Nach einem Versuch außerhalb der Grenzen ohne Lösen erneut angezogen; ein bereits festes Verbindungselement erreicht jedes Drehmoment.',
+  'reason.not-reworked':
+    'Nach einem Versuch außerhalb der Grenzen ohne Lösen erneut angezogen; ein bereits festes Verbindungselement erreicht jedes Drehmoment.',
   'reason.notice-beyond-attempts': 'Mehr Versuche, als die Verbindung zulässt.',
 
   'objection.never-calibrated': 'Der Schlüssel wurde nie kalibriert.',

@@ -46,7 +46,8 @@ export const spanish: Catalogue = {
   'reason.loosening': 'Se aflojó el tornillo.',
   'reason.notice-out-of-order': 'Apretado fuera del orden previsto.',
   'reason.notice-device-clock': 'El reloj de la llave y la hora de llegada no coinciden.',
-  'reason.not-reworked': 'Apretado de nuevo sin aflojar tras un intento fuera de límites; un elemento ya apretado alcanza cualquier par.',
+  'reason.not-reworked':
+    'Apretado de nuevo sin aflojar tras un intento fuera de límites; un elemento ya apretado alcanza cualquier par.',
   'reason.notice-beyond-attempts': 'Más intentos de los que admite la unión.',
 
   'objection.never-calibrated': 'La llave nunca se calibró.',

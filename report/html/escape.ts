@@ -11,7 +11,7 @@ export interface Html {
   readonly markup: string;
 }
 
-const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g;
+const CONTROL = /(?![\t\n\r])\p{Cc}/gu;
 
 /** Text that stands for itself in HTML, in an element or in a quoted attribute. */
 export const escaped = (text: string): string =>

@@ -79,18 +79,35 @@ function note(tone: Tone, title: string, lines: readonly string[]): Html {
 }
 
 function table({ caption, columns, groups }: TableBlock): Html {
-  const head = columns.map((column) => html`<th scope="col"${side(column)}>${column.title}</th>`);
+  const head = columns.map((column) =>
+    isBelow(column) ? html`` : html`<th scope="col"${side(column)}>${column.title}</th>`,
+  );
   return html`<div class="wide"><table>${caption === '' ? [] : html`<caption>${caption}</caption>`}<thead><tr>${head}</tr></thead>
 ${groups.map((group) => rowGroup(group, columns))}</table></div>\n`;
 }
 
+const isBelow = (column: Column | undefined): boolean => column?.place === 'below';
+
 const side = (column: Column | undefined): Html => (column?.align === 'right' ? html` class="right"` : html``);
 
-const rowGroup = ({ title, rows }: RowGroup, columns: readonly Column[]): Html =>
-  html`<tbody>${title === '' ? [] : html`<tr><th scope="rowgroup" colspan="${columns.length}">${title}</th></tr>\n`}${rows.map((row) => tableRow(row, columns))}</tbody>\n`;
+const besideCount = (columns: readonly Column[]): number => columns.filter((column) => !isBelow(column)).length;
 
-const tableRow = ({ cells, voice }: Row, columns: readonly Column[]): Html =>
-  html`<tr${voice === 'quiet' ? html` class="quiet"` : html``}>${cells.map((cell, index) => html`<td${side(columns[index])}>${cellContent(cell, voice)}</td>`)}</tr>\n`;
+const rowGroup = ({ title, rows }: RowGroup, columns: readonly Column[]): Html =>
+  html`<tbody>${title === '' ? [] : html`<tr><th scope="rowgroup" colspan="${besideCount(columns)}">${title}</th></tr>\n`}${rows.map((row) => tableRow(row, columns))}</tbody>\n`;
+
+function tableRow({ cells, voice }: Row, columns: readonly Column[]): Html {
+  const beside = cells.map((cell, index) =>
+    isBelow(columns[index]) ? html`` : html`<td${side(columns[index])}>${cellContent(cell, voice)}</td>`,
+  );
+  const below = cells.filter((cell, index) => isBelow(columns[index]) && cell.text !== '');
+  const openRow = (isFirst: boolean) =>
+    html`<tr class="${voice}${isFirst && below.length > 0 ? ' open' : ''}${isFirst ? '' : ' below'}">`;
+  const more = below.map(
+    (cell) =>
+      html`${openRow(false)}<td></td><td colspan="${besideCount(columns) - 1}">${cellContent(cell, voice)}</td></tr>\n`,
+  );
+  return html`${openRow(true)}${beside}</tr>\n${more}`;
+}
 
 const cellContent = (cell: Cell, voice: Row['voice']): Html =>
   cell.verdict ? html`${mark(cell.verdict, voice === 'quiet')}${cell.text}` : html`${cell.text}`;

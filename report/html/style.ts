@@ -32,6 +32,8 @@ thead th{border-bottom:1.5px solid var(--line)}
 tbody th{font-weight:600;color:var(--line);padding-top:.7rem}
 th,td{padding:.22rem .7rem .22rem 0}
 td{border-bottom:1px solid var(--hair);vertical-align:top;white-space:pre-line}
+.open td{border-bottom:none;padding-bottom:0}
+.below td{padding-top:0}
 .right{text-align:right}
 .mark{width:.85em;height:.85em;vertical-align:-.06em;margin-right:.4em;overflow:visible}
 .mark path{fill:var(--ink)}
@@ -49,8 +51,8 @@ figcaption{font-size:.85rem}
 .seal dt{font-size:.85rem}
 .seal dd{margin-bottom:.35rem}
 footer{margin-top:3rem;border-top:1px solid var(--hair);padding-top:.5rem;color:var(--quiet);font-size:.85rem}
-@media (max-width:34rem){.seal,dl{grid-template-columns:1fr}dl{gap:0 1rem}dd{margin-bottom:.4rem}}
+@media (max-width:34rem){.banner{float:none;display:inline-block;margin-bottom:.8rem}.seal,dl{grid-template-columns:1fr}dl{gap:0 1rem}dd{margin-bottom:.4rem}}
 @page{size:A4;margin:18mm 16mm}
 @media print{body{padding:0;max-width:none;font-size:9pt}h2,h3,caption{break-after:avoid}tr,figure,.seal,.note li{break-inside:avoid}
-  thead{display:table-header-group}.break{break-before:page}.wide{overflow:visible}}
+  thead{display:table-header-group}.open{break-after:avoid}.break{break-before:page}.wide{overflow:visible}}
 `;

@@ -4,7 +4,7 @@ import { drawMark } from './marks.ts';
 import type { Sheet } from './sheet.ts';
 import { STYLES } from './type.ts';
 
-const TALLEST_PT = 250;
+const TALLEST_PT = 300;
 const WIDEST_SHARE = 0.8;
 const KEY_MARK_PT = 8;
 const KEY_GAP_PT = 18;

@@ -52,7 +52,7 @@ function roomFor(next: Block | undefined): number {
     case 'seal':
       return 270;
     case 'drawing':
-      return 330;
+      return 380;
     case 'heading':
       return 110;
     case 'paragraph':

@@ -1,5 +1,5 @@
 import type { Document, Ink, Paper } from '@clampwright/core/record';
-import PDFDocument from 'pdfkit';
+import PdfKit from 'pdfkit';
 import { INK_COLOURS } from '../palette.ts';
 import type { Faces, Style } from './type.ts';
 import { Wrapping } from './wrapping.ts';
@@ -97,7 +97,7 @@ export class Sheet {
 
 function openPdf(document: Document): PDFKit.PDFDocument {
   const dated = new Date(document.datedAt);
-  return new PDFDocument({
+  return new PdfKit({
     size: PAPER_SIZES[document.paper],
     margin: 0,
     autoFirstPage: false,

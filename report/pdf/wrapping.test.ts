@@ -1,4 +1,4 @@
-import PDFDocument from 'pdfkit';
+import PdfKit from 'pdfkit';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadFaces, STYLES } from './type.ts';
 import { Wrapping } from './wrapping.ts';
@@ -7,7 +7,7 @@ let wrapping: Wrapping;
 
 beforeAll(async () => {
   const faces = await loadFaces();
-  const pdf = new PDFDocument({ font: '' });
+  const pdf = new PdfKit({ font: '' });
   for (const face of ['regular', 'semibold', 'bold'] as const) pdf.registerFont(face, Buffer.from(faces[face]));
   wrapping = new Wrapping(pdf, faces);
 });
