@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto';
+import { setMaxListeners } from 'node:events';
 import { invalid, ok, type Result } from '@clampwright/core/failure';
 import type { Store } from '@clampwright/store';
 import { type Logger, pino } from 'pino';
@@ -68,6 +69,8 @@ export function depsFor(
   { store, logger = pino({ level: 'warn' }, pino.destination(2)), now = () => new Date() }: Omit<ServerOptions, 'port'>,
   closing: AbortSignal,
 ): Deps {
+  // Every listening screen waits for the end, and there may be many.
+  setMaxListeners(0, closing);
   const deps: Deps = {
     store,
     now,

@@ -15,4 +15,6 @@ export const safeHeaders = secureHeaders({
   permissionsPolicy: { camera: [], microphone: [], geolocation: [], serial: ['self'] },
   // Served over plain http on this machine alone; a promise of https would lock the name out.
   strictTransportSecurity: false,
+  // A route may be stricter with what it gives.
+  overwrite: false,
 });

@@ -36,6 +36,8 @@ export interface Answer {
 export interface Workshop {
   readonly app: Hono;
   readonly store: Store;
+  /** Where the store lies. */
+  readonly folder: string;
   readonly deps: Deps;
   /** Sets the clock forward. */
   readonly wait: (ms: number) => void;
@@ -66,6 +68,7 @@ export async function workshop({ people = true, webFolder }: WorkshopOptions = {
   const ask = asking(app);
   return {
     app,
+    folder,
     store,
     deps,
     ask,
@@ -168,14 +171,18 @@ export const aWrench = (word: string, connection: Wrench['connection'] = { kind:
 
 export const tower = { id: identity('tower 3'), name: 'Tower 3', location: 'Kestrelhorn Ropeway, lower section' };
 
-/** Lets the lead write and release the bracket, and make a job of it. */
-export async function jobOnBracket({ ask, signIn }: Workshop, word = 'bracket job'): Promise<string> {
+/** Lets the lead write and release the bracket, and make a job of so many of them. */
+export async function jobOnBracket({ ask, signIn }: Workshop, brackets = 1): Promise<string> {
   const lead = await signIn('lead');
   const jointId = identity('bracket');
   await ask('POST', '/joints', { id: jointId, content: bracketContent }, lead);
   await ask('POST', `/joints/${jointId}/release`, undefined, lead);
-  const jobId = identity(word);
-  const joints = [{ jointId, revision: 1, label: 'Sensor bracket' }];
+  const jobId = identity('bracket job');
+  const joints = Array.from({ length: brackets }, (_, i) => ({
+    jointId,
+    revision: 1,
+    label: `Sensor bracket ${i + 1}`,
+  }));
   const made = await ask('POST', '/jobs', { id: jobId, title: 'Sensor of tower 3', asset: tower, joints }, lead);
   if (made.status !== 201) throw new Error(made.text);
   return jobId;

@@ -45,26 +45,28 @@ export function hearing(deps: Deps): (taken: TakenWrench, event: SerialEvent) =>
 }
 
 function tell({ listeners, logger }: Deps, { jobId, wrench }: TakenWrench, state: WrenchState, detail: string): void {
-  logger.info({ wrench: wrench.serial, state, detail }, 'wrench');
+  logger[state === 'connected' ? 'info' : 'warn']({ jobId, wrench: wrench.serial, state, detail }, 'wrench');
   listeners.tell(jobId, { kind: 'wrench', wrenchId: wrench.id, state, detail });
 }
 
 async function takePull(deps: Deps, taken: TakenWrench, pull: SerialPull): Promise<void> {
   if (pull.serial !== taken.wrench.serial) {
-    return tell(
-      deps,
-      taken,
-      'pull-refused',
-      `The wrench on this port is ${pull.serial}, not ${taken.wrench.serial}. Take the wrench that is really there.`,
-    );
+    const message = `The wrench on this port is ${pull.serial}, not ${taken.wrench.serial}. Take the wrench that is really there.`;
+    return refusePull(deps, taken, pull, message);
   }
   try {
     const entered = await enter(deps, taken.jobId, incomingFrom(taken, pull), { by: taken.by });
-    if (!entered.ok) tell(deps, taken, 'pull-refused', problemOf(entered.failure).detail);
+    if (!entered.ok) refusePull(deps, taken, pull, problemOf(entered.failure).detail);
   } catch (error) {
-    deps.logger.error({ err: error, wrench: taken.wrench.serial, pull }, 'pull broke');
-    tell(deps, taken, 'pull-refused', 'The pull could not be recorded: something broke here. Type it in by hand.');
+    deps.logger.error({ err: error }, 'pull broke');
+    refusePull(deps, taken, pull, 'Something broke here. Type the pull in by hand.');
   }
+}
+
+/** The figures stand in the log too, so that a pull nobody saw being refused can still be found. */
+function refusePull(deps: Deps, taken: TakenWrench, { trace: _trace, ...pull }: SerialPull, message: string): void {
+  deps.logger.warn({ jobId: taken.jobId, pull }, 'pull refused');
+  tell(deps, taken, 'pull-refused', message);
 }
 
 function incomingFrom({ wrench, jointRef }: TakenWrench, pull: SerialPull): IncomingPull {
