@@ -1,4 +1,4 @@
-import type { Encoding, Mapping } from './mapping.ts';
+import type { Encoding } from './mapping.ts';
 
 /** What an encoding was told by. */
 export interface GuessedEncoding {
@@ -30,13 +30,6 @@ export function guessEncoding(head: Uint8Array): GuessedEncoding {
   return { encoding: 'windows-1252', markBytes: 0, sure: false };
 }
 
-/** The encoding that the mapping gives, or the guessed one. A byte order mark is the file's own word and comes first. */
-export function encodingFor(mapping: Mapping, head: Uint8Array): Pick<GuessedEncoding, 'encoding' | 'markBytes'> {
-  const guessed = guessEncoding(head);
-  if (mapping.encoding === 'auto' || guessed.markBytes > 0) return guessed;
-  return { encoding: mapping.encoding, markBytes: 0 };
-}
-
 /** Text of western figures in UTF-16 has a zero in nearly every second byte, and none in the others. */
 function wideEncoding(head: Uint8Array): Encoding | undefined {
   const zeros = [0, 0];
@@ -48,7 +41,8 @@ function wideEncoding(head: Uint8Array): Encoding | undefined {
   return undefined;
 }
 
-function isUtf8(head: Uint8Array): boolean {
+/** Whether bytes are UTF-8, as far as they go. */
+export function isUtf8(head: Uint8Array): boolean {
   try {
     // Streaming: a character that the end cuts is no fault.
     new TextDecoder('utf-8', { fatal: true }).decode(head, { stream: true });

@@ -21,23 +21,23 @@ const shown = ({ text, unitText }: Pick<Figure, 'text' | 'unitText'>) => ({ text
 
 /** The pull as `record-pull` wants it. */
 export function incomingPull({ readAt, fileName }: FileContext, read: ReadPull): IncomingPull {
-  const { jointRef, position, stage, round, wrenchId } = read.place;
-  return {
+  const { place, line, timeMs, torque, torqueNm, angle, angleDeg, curve } = read;
+  const pull: IncomingPull = {
     kind: 'record-pull',
     id: read.id,
-    jointRef,
-    ...(position === undefined ? {} : { position }),
-    ...(stage === undefined ? {} : { stage }),
-    ...(round === undefined ? {} : { round }),
-    ...(wrenchId === undefined ? {} : { wrenchId }),
+    jointRef: place.jointRef,
     source: {
       kind: 'file',
-      detail: fileName === undefined ? `line ${read.line}` : `${fileName.slice(0, 250)}, line ${read.line}`,
+      detail: fileName === undefined ? `line ${line}` : `${fileName.slice(0, 250)}, line ${line}`,
     },
-    takenAt: read.timeMs === undefined ? readAt : new Date(Math.round(read.timeMs)).toISOString(),
-    shown: { torque: shown(read.torque), ...(read.angle ? { angle: shown(read.angle) } : {}) },
-    shownTorqueNm: read.torqueNm,
-    ...(read.angleDeg === undefined ? {} : { shownAngleDeg: read.angleDeg }),
-    ...read.curve,
+    takenAt: timeMs === undefined ? readAt : new Date(Math.round(timeMs)).toISOString(),
+    shown: angle ? { torque: shown(torque), angle: shown(angle) } : { torque: shown(torque) },
+    shownTorqueNm: torqueNm,
   };
+  if (place.position !== undefined) pull.position = place.position;
+  if (place.stage !== undefined) pull.stage = place.stage;
+  if (place.round !== undefined) pull.round = place.round;
+  if (place.wrenchId !== undefined) pull.wrenchId = place.wrenchId;
+  if (angleDeg !== undefined) pull.shownAngleDeg = angleDeg;
+  return curve ? { ...pull, ...curve } : pull;
 }

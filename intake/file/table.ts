@@ -59,7 +59,10 @@ export function tableReader(mapping: Mapping, context: FileContext, head: string
       const zero = text.indexOf('\0');
       suspect ||= text.includes('\ufffd');
       const outcomes = splitter.push(zero < 0 ? text : text.slice(0, zero)).flatMap(take);
-      return zero < 0 || stopped ? outcomes : [...outcomes, ...stop(refused(splitter.line(), 'file', BINARY))];
+      if (zero < 0) return outcomes;
+      // Whatever else stopped it within the same bytes is a consequence.
+      const before = stopped ? outcomes.slice(0, -1) : outcomes;
+      return [...before, ...stop(refused(splitter.line(), 'file', BINARY))];
     },
     end: () => {
       if (stopped) return [];

@@ -106,8 +106,8 @@ describe('zoneClock', () => {
     fc.assert(
       fc.property(fc.constantFrom(...zones), instant, (zone, utcMs) => {
         const back = zoneClock(zone)(wallOf(zone, utcMs));
-        expect(back.ok ? back.value : back.failure).toEqual(
-          back.ok ? utcMs : expect.objectContaining({ message: expect.stringContaining('twice') }),
+        expect(back.ok ? back.value : JSON.stringify(back.failure)).toSatisfy(
+          (value) => value === utcMs || String(value).includes('twice'),
         );
       }),
       { numRuns: 300 },
