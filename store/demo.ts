@@ -1,5 +1,5 @@
 import { ok, type Result } from '@clampwright/core/failure';
-import { attempt, type Engine, transact, type Transaction } from './engine.ts';
+import { attempt, type Engine, type Transaction, transact } from './engine.ts';
 import type { FoldedJobs } from './jobs/folded-jobs.ts';
 import { readSetting, writeSetting } from './settings.ts';
 
@@ -36,7 +36,16 @@ async function state(engine: Engine): Promise<Result<DemoState>> {
 
 async function remove(trx: Transaction): Promise<Result<undefined>> {
   await removeParts(trx);
-  for (const table of ['jobs', 'joints', 'wrenches', 'adapters', 'extensions', 'assets', 'people', 'mappings'] as const) {
+  for (const table of [
+    'jobs',
+    'joints',
+    'wrenches',
+    'adapters',
+    'extensions',
+    'assets',
+    'people',
+    'mappings',
+  ] as const) {
     await trx.deleteFrom(table).where('demo', '=', 1).execute();
   }
   return ok(await writeSetting(trx, SETTING, 'removed'));
@@ -48,7 +57,16 @@ async function removeParts(trx: Transaction): Promise<void> {
   for (const table of ['traces', 'seals', 'entries'] as const) {
     await trx.deleteFrom(table).where('job_id', 'in', demoJobs).execute();
   }
-  await trx.deleteFrom('joint_revisions').where('joint_id', 'in', trx.selectFrom('joints').select('id').where('demo', '=', 1)).execute();
-  await trx.deleteFrom('calibrations').where('wrench_id', 'in', trx.selectFrom('wrenches').select('id').where('demo', '=', 1)).execute();
-  await trx.deleteFrom('sessions').where('person_id', 'in', trx.selectFrom('people').select('id').where('demo', '=', 1)).execute();
+  await trx
+    .deleteFrom('joint_revisions')
+    .where('joint_id', 'in', trx.selectFrom('joints').select('id').where('demo', '=', 1))
+    .execute();
+  await trx
+    .deleteFrom('calibrations')
+    .where('wrench_id', 'in', trx.selectFrom('wrenches').select('id').where('demo', '=', 1))
+    .execute();
+  await trx
+    .deleteFrom('sessions')
+    .where('person_id', 'in', trx.selectFrom('people').select('id').where('demo', '=', 1))
+    .execute();
 }

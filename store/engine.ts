@@ -37,7 +37,11 @@ export async function attempt<T>(engine: Pick<Engine, 'explain'>, work: () => Pr
  * Runs work in one transaction: committed when it succeeds, rolled back when it fails or throws,
  * and also when what came of it is not worth keeping.
  */
-export function transact<T>(engine: Writer, work: (trx: Transaction) => Promise<Result<T>>, isKept: (value: T) => boolean = () => true): Promise<Result<T>> {
+export function transact<T>(
+  engine: Writer,
+  work: (trx: Transaction) => Promise<Result<T>>,
+  isKept: (value: T) => boolean = () => true,
+): Promise<Result<T>> {
   return attempt(engine, async () => {
     const trx = await engine.writing.startTransaction().execute();
     try {

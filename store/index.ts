@@ -10,7 +10,7 @@ export type { EntryRange } from './jobs/entries.ts';
 export type { Jobs } from './jobs/index.ts';
 export type { JobSummary, Retorque } from './jobs/job.ts';
 export type { Changes } from './jobs/reading.ts';
-export type { JointHistory, Joints, JointSummary } from './joints.ts';
+export type { JointHistory, JointSummary, Joints } from './joints.ts';
 export type { Mappings, NamedMapping } from './mappings.ts';
 export type { NewPerson, People, Person, PersonWithPin } from './people.ts';
 export type { Adding, Register } from './register.ts';

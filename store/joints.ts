@@ -2,7 +2,7 @@ import { failed, ok, type Result } from '@clampwright/core/failure';
 import { type JointContent, type JointRevision, jointContentSchema } from '@clampwright/core/joint';
 import { canonical } from '@clampwright/core/record';
 import type { ExpressionBuilder, Selectable } from 'kysely';
-import { attempt, type Database, type Engine, transact, type Transaction } from './engine.ts';
+import { attempt, type Database, type Engine, type Transaction, transact } from './engine.ts';
 import type { Adding } from './register.ts';
 import { flag, type JointRevisionsTable, type Tables } from './tables.ts';
 
@@ -49,9 +49,18 @@ const revisionFromRow = (row: Selectable<JointRevisionsTable>): JointRevision =>
   content: jointContentSchema.parse(JSON.parse(row.content)),
 });
 
-async function saveDraft(trx: Transaction, id: string, content: JointContent, { demo }: Adding = {}): Promise<Result<JointRevision>> {
+async function saveDraft(
+  trx: Transaction,
+  id: string,
+  content: JointContent,
+  { demo }: Adding = {},
+): Promise<Result<JointRevision>> {
   const latest = (await revisionsOf(trx, id)).at(-1);
-  if (!latest) await trx.insertInto('joints').values({ id, demo: flag(demo) }).execute();
+  if (!latest)
+    await trx
+      .insertInto('joints')
+      .values({ id, demo: flag(demo) })
+      .execute();
   if (latest?.status === 'draft') return changeDraft(trx, { ...latest, content });
   const draft: JointRevision = { id, revision: (latest?.revision ?? 0) + 1, status: 'draft', content };
   await trx
@@ -62,7 +71,9 @@ async function saveDraft(trx: Transaction, id: string, content: JointContent, { 
 }
 
 async function changeDraft(trx: Transaction, draft: JointRevision): Promise<Result<JointRevision>> {
-  await changeRevision(trx, draft).set({ content: canonical(draft.content) }).execute();
+  await changeRevision(trx, draft)
+    .set({ content: canonical(draft.content) })
+    .execute();
   return ok(draft);
 }
 
@@ -75,10 +86,19 @@ async function release(trx: Transaction, id: string, revision: number): Promise<
 
 /** Only a draft is ever changed; the database holds to that as well. */
 const changeRevision = (trx: Transaction, { id, revision }: JointRevision) =>
-  trx.updateTable('joint_revisions').where('joint_id', '=', id).where('revision', '=', revision).where('status', '=', 'draft');
+  trx
+    .updateTable('joint_revisions')
+    .where('joint_id', '=', id)
+    .where('revision', '=', revision)
+    .where('status', '=', 'draft');
 
 async function revisionsOf(db: Database, id: string): Promise<readonly JointRevision[]> {
-  const rows = await db.selectFrom('joint_revisions').selectAll().where('joint_id', '=', id).orderBy('revision').execute();
+  const rows = await db
+    .selectFrom('joint_revisions')
+    .selectAll()
+    .where('joint_id', '=', id)
+    .orderBy('revision')
+    .execute();
   return rows.map(revisionFromRow);
 }
 
@@ -95,7 +115,9 @@ async function get(db: Database, id: string, revision: number): Promise<Result<J
     .where('joint_id', '=', id)
     .where('revision', '=', revision)
     .executeTakeFirst();
-  return row ? ok(revisionFromRow(row)) : failed({ kind: 'not-found', what: 'revision of a joint', id: `${id}, revision ${revision}` });
+  return row
+    ? ok(revisionFromRow(row))
+    : failed({ kind: 'not-found', what: 'revision of a joint', id: `${id}, revision ${revision}` });
 }
 
 async function list(db: Database): Promise<Result<readonly JointSummary[]>> {
@@ -103,12 +125,18 @@ async function list(db: Database): Promise<Result<readonly JointSummary[]>> {
     .selectFrom(heads)
     .innerJoin('joints', 'joints.id', 'heads.joint_id')
     .innerJoin('joint_revisions', (join) =>
-      join.onRef('joint_revisions.joint_id', '=', 'heads.joint_id').onRef('joint_revisions.revision', '=', 'heads.latest'),
+      join
+        .onRef('joint_revisions.joint_id', '=', 'heads.joint_id')
+        .onRef('joint_revisions.revision', '=', 'heads.latest'),
     )
     .selectAll('joint_revisions')
     .select(['heads.released', 'joints.demo'])
     .execute();
-  const joints = rows.map((row) => ({ latest: revisionFromRow(row), releasedRevision: row.released ?? undefined, demo: row.demo === 1 }));
+  const joints = rows.map((row) => ({
+    latest: revisionFromRow(row),
+    releasedRevision: row.released ?? undefined,
+    demo: row.demo === 1,
+  }));
   return ok(joints.toSorted((a, b) => (a.latest.content.name < b.latest.content.name ? -1 : 1)));
 }
 

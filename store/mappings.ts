@@ -1,6 +1,6 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import { canonical } from '@clampwright/core/record';
-import { attempt, type Database, type Engine, transact, type Transaction } from './engine.ts';
+import { attempt, type Database, type Engine, type Transaction, transact } from './engine.ts';
 import type { Adding } from './register.ts';
 import { flag } from './tables.ts';
 
@@ -34,9 +34,18 @@ interface MappingRow {
   readonly mapping: string;
 }
 
-const mappingFromRow = (row: MappingRow): NamedMapping => ({ name: row.name, mapping: JSON.parse(row.mapping), demo: row.demo === 1 });
+const mappingFromRow = (row: MappingRow): NamedMapping => ({
+  name: row.name,
+  mapping: JSON.parse(row.mapping),
+  demo: row.demo === 1,
+});
 
-async function save(trx: Transaction, name: string, mapping: unknown, { demo = false }: Adding = {}): Promise<Result<NamedMapping>> {
+async function save(
+  trx: Transaction,
+  name: string,
+  mapping: unknown,
+  { demo = false }: Adding = {},
+): Promise<Result<NamedMapping>> {
   const row = { name, demo: flag(demo), mapping: canonical(mapping) };
   await trx
     .insertInto('mappings')

@@ -1,6 +1,6 @@
 import { failed, ok, type Result, type Role } from '@clampwright/core/failure';
 import type { Selectable } from 'kysely';
-import { attempt, type Database, type Engine, transact, type Transaction } from './engine.ts';
+import { attempt, type Database, type Engine, type Transaction, transact } from './engine.ts';
 import type { Adding } from './register.ts';
 import { flag, type PeopleTable } from './tables.ts';
 
@@ -46,21 +46,32 @@ const personFromRow = (row: Selectable<PeopleTable>): PersonWithPin => ({
   pinHash: row.pin_hash ?? undefined,
 });
 
-const withoutPin = ({ pinHash: _, ...person }: PersonWithPin): Person => person;
+function withoutPin(whole: PersonWithPin): Person {
+  const { pinHash: _, ...person } = whole;
+  return person;
+}
 
 async function add(trx: Transaction, person: NewPerson, { demo }: Adding = {}): Promise<Result<Person>> {
   const stored = await get(trx, person.id);
   if (stored.ok) return isSame(stored.value, person) ? ok(withoutPin(stored.value)) : taken(withoutPin(stored.value));
   const { id, name, role, pinHash } = person;
-  await trx.insertInto('people').values({ id, demo: flag(demo), name, role, pin_hash: pinHash ?? null }).execute();
+  await trx
+    .insertInto('people')
+    .values({ id, demo: flag(demo), name, role, pin_hash: pinHash ?? null })
+    .execute();
   return ok({ id, name, role, hasPin: pinHash !== undefined, demo: demo ?? false });
 }
 
 /** A hash is salted, so the same PIN given twice has two of them. */
-const isSame = (stored: Person, person: NewPerson): boolean => stored.name === person.name && stored.role === person.role;
+const isSame = (stored: Person, person: NewPerson): boolean =>
+  stored.name === person.name && stored.role === person.role;
 
 const taken = (current: Person) =>
-  failed({ kind: 'conflict', message: 'Somebody else is kept under this identity; give the new person their own.', current });
+  failed({
+    kind: 'conflict',
+    message: 'Somebody else is kept under this identity; give the new person their own.',
+    current,
+  });
 
 async function list(db: Database): Promise<Result<readonly Person[]>> {
   const rows = await db.selectFrom('people').selectAll().orderBy('name').orderBy('id').execute();

@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import { canonical } from '@clampwright/core/record';
 import type { z } from 'zod';
-import { attempt, type Database, type Engine, transact, type Transaction } from './engine.ts';
+import { attempt, type Database, type Engine, type Transaction, transact } from './engine.ts';
 import { flag } from './tables.ts';
 
 /** What belongs to the invented scenario is marked so when it is added, and goes with it. */
@@ -39,22 +39,38 @@ export function registerOn<Thing extends Named>(engine: Engine, kind: Kind<Thing
   };
 }
 
-export async function addTo<Thing extends Named>(trx: Transaction, kind: Kind<Thing>, thing: Thing, { demo }: Adding = {}): Promise<Result<Thing>> {
+export async function addTo<Thing extends Named>(
+  trx: Transaction,
+  kind: Kind<Thing>,
+  thing: Thing,
+  { demo }: Adding = {},
+): Promise<Result<Thing>> {
   const stored = await getFrom(trx, kind, thing.id);
   if (stored.ok) return canonical(stored.value) === canonical(thing) ? stored : taken(kind.what, stored.value);
-  await trx.insertInto(kind.table).values({ id: thing.id, demo: flag(demo), name: thing.name, content: canonical(thing) }).execute();
+  await trx
+    .insertInto(kind.table)
+    .values({ id: thing.id, demo: flag(demo), name: thing.name, content: canonical(thing) })
+    .execute();
   return ok(thing);
 }
 
 const taken = (what: string, current: unknown) =>
-  failed({ kind: 'conflict', message: `Another ${what} is kept under this identity; give the new one its own.`, current });
+  failed({
+    kind: 'conflict',
+    message: `Another ${what} is kept under this identity; give the new one its own.`,
+    current,
+  });
 
 export async function listOf<Thing extends Named>(db: Database, kind: Kind<Thing>): Promise<Result<readonly Thing[]>> {
   const rows = await db.selectFrom(kind.table).select('content').orderBy('name').orderBy('id').execute();
   return ok(rows.map(({ content }) => kind.schema.parse(JSON.parse(content))));
 }
 
-export async function getFrom<Thing extends Named>(db: Database, kind: Kind<Thing>, id: string): Promise<Result<Thing>> {
+export async function getFrom<Thing extends Named>(
+  db: Database,
+  kind: Kind<Thing>,
+  id: string,
+): Promise<Result<Thing>> {
   const row = await db.selectFrom(kind.table).select('content').where('id', '=', id).executeTakeFirst();
   return row ? ok(kind.schema.parse(JSON.parse(row.content))) : failed({ kind: 'not-found', what: kind.what, id });
 }

@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
-import { attempt, type Database, type Engine, transact, type Transaction } from './engine.ts';
+import { attempt, type Database, type Engine, type Transaction, transact } from './engine.ts';
 
 /** Somebody signed in. Only the hash of the token is known here. */
 export interface Session {
@@ -28,7 +28,10 @@ async function begin(trx: Transaction, session: Session): Promise<Result<Session
   const { tokenHash, personId, expiresAt } = session;
   const person = await trx.selectFrom('people').select('id').where('id', '=', personId).executeTakeFirst();
   if (!person) return failed({ kind: 'not-found', what: 'person', id: personId });
-  await trx.insertInto('sessions').values({ token_hash: tokenHash, person_id: personId, expires_at: expiresAt, ended_at: null }).execute();
+  await trx
+    .insertInto('sessions')
+    .values({ token_hash: tokenHash, person_id: personId, expires_at: expiresAt, ended_at: null })
+    .execute();
   return ok(session);
 }
 
@@ -45,6 +48,11 @@ async function find(db: Database, tokenHash: string, now: string): Promise<Resul
 }
 
 async function end(trx: Transaction, tokenHash: string, now: string): Promise<Result<undefined>> {
-  await trx.updateTable('sessions').set({ ended_at: now }).where('token_hash', '=', tokenHash).where('ended_at', 'is', null).execute();
+  await trx
+    .updateTable('sessions')
+    .set({ ended_at: now })
+    .where('token_hash', '=', tokenHash)
+    .where('ended_at', 'is', null)
+    .execute();
   return ok(undefined);
 }

@@ -1,5 +1,5 @@
 import { ok, type Result } from '@clampwright/core/failure';
-import { attempt, type Database, type Engine, transact, type Transaction } from './engine.ts';
+import { attempt, type Database, type Engine, type Transaction, transact } from './engine.ts';
 
 /** Short texts kept by name. */
 export interface Settings {

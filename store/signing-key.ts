@@ -58,9 +58,11 @@ async function makeSeed(folder: string, path: string): Promise<Uint8Array> {
   return seed;
 }
 
-const RESTORE = 'Put the file back from a backup of this data folder. Records sealed before can be verified without it.';
+const RESTORE =
+  'Put the file back from a backup of this data folder. Records sealed before can be verified without it.';
 
 const unusable = (message: string): Failure => ({ kind: 'unavailable', message, remedy: RESTORE });
 const lost = (path: string): Failure => unusable(`The signing key ${path} is missing; nothing can be sealed.`);
 const damaged = (path: string): Failure => unusable(`The signing key ${path} is damaged; nothing can be sealed.`);
-const exchanged = (path: string): Failure => unusable(`The signing key ${path} is not the one that this database was sealed with; nothing can be sealed.`);
+const exchanged = (path: string): Failure =>
+  unusable(`The signing key ${path} is not the one that this database was sealed with; nothing can be sealed.`);

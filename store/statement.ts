@@ -24,10 +24,14 @@ export type Statement<Values, Row> = (db: Database, values: Values) => Promise<r
  *   db.selectFrom('entries').select('entry').where('id', '=', slot('id')).compile());
  * await find(trx, { id });
  */
-export function statementOf<Values extends object, Row = never>(build: (slot: SlotOf<Values>) => CompiledQuery<Row>): Statement<Values, Row> {
+export function statementOf<Values extends object, Row = never>(
+  build: (slot: SlotOf<Values>) => CompiledQuery<Row>,
+): Statement<Values, Row> {
   const compiled = build((name) => sql`${new Slot(name)}`);
   return async (db, values) => {
-    const parameters = compiled.parameters.map((parameter) => (parameter instanceof Slot ? Reflect.get(values, parameter.name) : parameter));
+    const parameters = compiled.parameters.map((parameter) =>
+      parameter instanceof Slot ? Reflect.get(values, parameter.name) : parameter,
+    );
     const { rows } = await db.executeQuery<Row>({ ...compiled, parameters });
     return rows;
   };

@@ -1,7 +1,7 @@
 import { ok, type Result } from '@clampwright/core/failure';
 import { canonical } from '@clampwright/core/record';
 import { type CalibrationSummary, calibrationSummarySchema, type Wrench, wrenchSchema } from '@clampwright/core/wrench';
-import { attempt, type Database, type Engine, transact, type Transaction } from './engine.ts';
+import { attempt, type Database, type Engine, type Transaction, transact } from './engine.ts';
 import { type Adding, addTo, getFrom, type Kind, listOf, type Register } from './register.ts';
 
 /** A wrench in the register carries its current calibration: the newest by date, of one day the last added. */
@@ -46,7 +46,12 @@ async function calibrate(trx: Transaction, wrenchId: string, calibration: Calibr
 }
 
 async function calibrationsOf(db: Database, wrenchId: string): Promise<readonly CalibrationSummary[]> {
-  const rows = await db.selectFrom('calibrations').select('summary').where('wrench_id', '=', wrenchId).orderBy('number').execute();
+  const rows = await db
+    .selectFrom('calibrations')
+    .select('summary')
+    .where('wrench_id', '=', wrenchId)
+    .orderBy('number')
+    .execute();
   return rows.map(({ summary }) => calibrationFrom(summary));
 }
 
@@ -76,7 +81,11 @@ function withCurrent(wrench: Wrench, current: ReadonlyMap<string, CalibrationSum
 
 /** By wrench; of one wrench, or of all. */
 async function currentCalibrations(db: Database, wrenchId?: string): Promise<ReadonlyMap<string, CalibrationSummary>> {
-  const query = db.selectFrom('calibrations').select(['wrench_id', 'summary']).orderBy('calibrated_on').orderBy('number');
+  const query = db
+    .selectFrom('calibrations')
+    .select(['wrench_id', 'summary'])
+    .orderBy('calibrated_on')
+    .orderBy('number');
   const rows = await (wrenchId === undefined ? query : query.where('wrench_id', '=', wrenchId)).execute();
   return new Map(rows.map(({ wrench_id, summary }) => [wrench_id, calibrationFrom(summary)]));
 }

@@ -42,12 +42,22 @@ const NOTHING: Tally = { added: 0, already: 0, refused: 0, kept: true };
  * Takes in a long list, one item decided after the other on the state that the ones before have left.
  * Memory is bounded by the batch. A failure of the medium ends it; batches kept until then stay.
  */
-export function appendMany<Item>(at: Appender, jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>> {
+export function appendMany<Item>(
+  at: Appender,
+  jobId: string,
+  batches: AsyncIterable<readonly Item[]>,
+  intake: Intake<Item>,
+): Promise<Result<Tally>> {
   const { keep = 'each-batch' } = intake;
   return keep === 'each-batch' ? keepEachBatch(at, jobId, batches, intake) : keepTogether(at, jobId, batches, intake);
 }
 
-async function keepEachBatch<Item>(at: Appender, jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>> {
+async function keepEachBatch<Item>(
+  at: Appender,
+  jobId: string,
+  batches: AsyncIterable<readonly Item[]>,
+  intake: Intake<Item>,
+): Promise<Result<Tally>> {
   let tally = NOTHING;
   for await (const batch of batches) {
     const taken = await transact(at.engine, async (trx) => {
@@ -65,7 +75,12 @@ async function keepEachBatch<Item>(at: Appender, jobId: string, batches: AsyncIt
 /** Long enough for other processes that ask for the lock every few milliseconds. */
 const letOthersIn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 5));
 
-async function keepTogether<Item>(at: Appender, jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>> {
+async function keepTogether<Item>(
+  at: Appender,
+  jobId: string,
+  batches: AsyncIterable<readonly Item[]>,
+  intake: Intake<Item>,
+): Promise<Result<Tally>> {
   const result = await transact(
     at.engine,
     async (trx) => {
@@ -92,14 +107,21 @@ interface TakenBatch<Item> {
   readonly outcomes: readonly (readonly [Item, Outcome])[];
 }
 
-async function takeBatch<Item>(at: Pick<Appending, 'trx' | 'statements'>, before: JobState, batch: readonly Item[], intake: Intake<Item>): Promise<TakenBatch<Item>> {
+async function takeBatch<Item>(
+  at: Pick<Appending, 'trx' | 'statements'>,
+  before: JobState,
+  batch: readonly Item[],
+  intake: Intake<Item>,
+): Promise<TakenBatch<Item>> {
   const { lookUp: idsOf = () => [] } = intake;
   const seen = new Map<string, Entry | undefined>();
   await lookUp({ ...at, seen }, batch.flatMap(idsOf));
   const outcomes: (readonly [Item, Outcome])[] = [];
   let state = before;
   for (const item of batch) {
-    const appended = await appendDecided({ ...at, state, seen }, idsOf(item), (current, known) => intake.decide(current, item, known));
+    const appended = await appendDecided({ ...at, state, seen }, idsOf(item), (current, known) =>
+      intake.decide(current, item, known),
+    );
     if (appended.ok) {
       state = appended.value.state;
       await insertTraces(at.trx, appended.value, intake.traces?.(item));

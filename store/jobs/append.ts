@@ -1,6 +1,6 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import type { Entry, Seal } from '@clampwright/core/record';
-import { type Engine, transact, type Transaction } from '../engine.ts';
+import { type Engine, type Transaction, transact } from '../engine.ts';
 import { type Appended, appendDecided, type Decide, type Traces } from './decided.ts';
 import type { FoldedJobs } from './folded-jobs.ts';
 import { movedJob } from './job.ts';
@@ -24,7 +24,12 @@ export interface Appender {
 }
 
 /** Decides on the state as it is now and appends what comes of it, all in one transaction. */
-export async function append({ engine, folded, statements }: Appender, jobId: string, decide: Decide, options: AppendOptions = {}): Promise<Result<Appended>> {
+export async function append(
+  { engine, folded, statements }: Appender,
+  jobId: string,
+  decide: Decide,
+  options: AppendOptions = {},
+): Promise<Result<Appended>> {
   const result = await transact(engine, async (trx) => {
     const state = await folded.current(trx, jobId);
     if (!state) return noJob(jobId);
@@ -46,5 +51,8 @@ export const noJob = (id: string) => failed({ kind: 'not-found', what: 'job', id
 async function insertSeal(trx: Transaction, entries: readonly Entry[], seal: AppendOptions['seal']): Promise<void> {
   const last = entries.at(-1);
   if (!seal || last?.body.kind !== 'closed') return;
-  await trx.insertInto('seals').values({ job_id: last.jobId, seal: JSON.stringify(seal(last)) }).execute();
+  await trx
+    .insertInto('seals')
+    .values({ job_id: last.jobId, seal: JSON.stringify(seal(last)) })
+    .execute();
 }

@@ -30,7 +30,10 @@ export interface Appending {
 }
 
 /** Looks identities up once; what a transaction adds itself it notes itself. */
-export async function lookUp({ trx, statements, seen }: Omit<Appending, 'state'>, ids: readonly string[]): Promise<void> {
+export async function lookUp(
+  { trx, statements, seen }: Omit<Appending, 'state'>,
+  ids: readonly string[],
+): Promise<void> {
   const unseen = ids.filter((id) => !seen.has(id));
   if (unseen.length === 0) return;
   for (const id of unseen) seen.set(id, undefined);
@@ -38,14 +41,21 @@ export async function lookUp({ trx, statements, seen }: Omit<Appending, 'state'>
 }
 
 /** Decides and inserts; the state moves on only in what is returned. */
-export async function appendDecided(at: Appending, asked: readonly string[], decide: Decide): Promise<Result<Appended & { readonly state: JobState }>> {
+export async function appendDecided(
+  at: Appending,
+  asked: readonly string[],
+  decide: Decide,
+): Promise<Result<Appended & { readonly state: JobState }>> {
   await lookUp(at, asked);
   const { state } = at;
   const known = new Map(asked.flatMap((id) => ownEntry(at, id)));
   const drafts = decide(state, known);
   if (!drafts.ok) return drafts;
   if (drafts.value.length === 0) return ok({ entries: [...known.values()].slice(0, 1), already: true, state });
-  await lookUp(at, drafts.value.map(({ id }) => id));
+  await lookUp(
+    at,
+    drafts.value.map(({ id }) => id),
+  );
   const stored = drafts.value.flatMap(({ id }) => at.seen.get(id) ?? []);
   if (stored.length > 0) return sameAgain(state, drafts.value, stored);
   return ok({ ...(await insertDrafts(at, drafts.value)), already: false });
@@ -66,8 +76,13 @@ async function insertDrafts({ trx, statements, state, seen }: Appending, drafts:
 }
 
 /** The same identities may come again with the same content; anything else is two things under one name. */
-function sameAgain(state: JobState, drafts: readonly EntryDraft[], stored: readonly Entry[]): Result<Appended & { readonly state: JobState }> {
-  const same = stored.length === drafts.length && drafts.every((draft, index) => isSame(state.jobId, draft, stored[index]!));
+function sameAgain(
+  state: JobState,
+  drafts: readonly EntryDraft[],
+  stored: readonly Entry[],
+): Result<Appended & { readonly state: JobState }> {
+  const same =
+    stored.length === drafts.length && drafts.every((draft, index) => isSame(state.jobId, draft, stored[index]!));
   if (same) return ok({ entries: stored, already: true, state });
   const [first] = stored;
   return failed({

@@ -4,7 +4,8 @@ import type { Database } from '../engine.ts';
 import type { EntriesTable } from '../tables.ts';
 import type { AppendStatements } from './statements.ts';
 
-export const entryFromRow = ({ entry }: Pick<Selectable<EntriesTable>, 'entry'>): Entry => entrySchema.parse(JSON.parse(entry));
+export const entryFromRow = ({ entry }: Pick<Selectable<EntriesTable>, 'entry'>): Entry =>
+  entrySchema.parse(JSON.parse(entry));
 
 export const entryToRow = (entry: Entry): Omit<Selectable<EntriesTable>, 'arrival'> => ({
   job_id: entry.jobId,
@@ -22,21 +23,39 @@ export interface EntryRange {
 }
 
 /** Entries of a job in their order. */
-export async function readEntries(db: Database, jobId: string, { afterSeq = 0, limit }: EntryRange = {}): Promise<readonly Entry[]> {
-  const query = db.selectFrom('entries').select('entry').where('job_id', '=', jobId).where('seq', '>', afterSeq).orderBy('seq');
+export async function readEntries(
+  db: Database,
+  jobId: string,
+  { afterSeq = 0, limit }: EntryRange = {},
+): Promise<readonly Entry[]> {
+  const query = db
+    .selectFrom('entries')
+    .select('entry')
+    .where('job_id', '=', jobId)
+    .where('seq', '>', afterSeq)
+    .orderBy('seq');
   const rows = await (limit === undefined ? query : query.limit(limit)).execute();
   return rows.map(entryFromRow);
 }
 
 /** Entries after one and up to another, page by page: a job can be longer than memory. */
-export async function* entriesBetween(db: Database, jobId: string, afterSeq: number, lastSeq: number): AsyncGenerator<Entry> {
+export async function* entriesBetween(
+  db: Database,
+  jobId: string,
+  afterSeq: number,
+  lastSeq: number,
+): AsyncGenerator<Entry> {
   for (let seq = afterSeq; seq < lastSeq; seq += PAGE) {
     yield* await readEntries(db, jobId, { afterSeq: seq, limit: Math.min(PAGE, lastSeq - seq) });
   }
 }
 
 /** The entries under these identities, in whatever job they are. */
-export async function findEntries(db: Database, { findEntry }: AppendStatements, ids: readonly string[]): Promise<readonly Entry[]> {
+export async function findEntries(
+  db: Database,
+  { findEntry }: AppendStatements,
+  ids: readonly string[],
+): Promise<readonly Entry[]> {
   const [first, ...others] = ids;
   if (first === undefined) return [];
   if (others.length === 0) return (await findEntry(db, { id: first })).map(entryFromRow);

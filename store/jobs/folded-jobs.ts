@@ -51,13 +51,19 @@ export class FoldedJobs {
     const state = kept && (await foldOnTo(db, jobId, head.last_seq, kept));
     if (state?.lastHash === head.last_hash) return state;
     const anew = await foldOnTo(db, jobId, head.last_seq);
-    if (anew?.lastHash !== head.last_hash) throw new Error(`the entries of job ${jobId} do not lead to the head of its chain`);
+    if (anew?.lastHash !== head.last_hash)
+      throw new Error(`the entries of job ${jobId} do not lead to the head of its chain`);
     return anew;
   }
 }
 
 /** Folds on, or from the first entry, up to an entry; undefined when the chain does not go on from what was kept. */
-export async function foldOnTo(db: Database, jobId: string, lastSeq: number, kept?: JobState): Promise<JobState | undefined> {
+export async function foldOnTo(
+  db: Database,
+  jobId: string,
+  lastSeq: number,
+  kept?: JobState,
+): Promise<JobState | undefined> {
   let state = kept;
   for await (const entry of entriesBetween(db, jobId, kept?.lastSeq ?? 0, lastSeq)) {
     if (state && entry.previousHash !== state.lastHash) return undefined;

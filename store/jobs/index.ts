@@ -1,7 +1,7 @@
 import type { Result } from '@clampwright/core/failure';
 import type { Entry, JobState, Seal, Trace } from '@clampwright/core/record';
 import { attempt, transact } from '../engine.ts';
-import { append, type Appender, type AppendOptions } from './append.ts';
+import { type Appender, type AppendOptions, append } from './append.ts';
 import { appendMany, type Intake, type Tally } from './append-many.ts';
 import type { Appended, Decide } from './decided.ts';
 import type { EntryRange } from './entries.ts';
@@ -17,7 +17,11 @@ export interface Jobs {
   /** Appends what is decided on the state as it is at that moment. */
   append(jobId: string, decide: Decide, options?: AppendOptions): Promise<Result<Appended>>;
   /** Appends a long list, batch by batch, one item decided after the other. */
-  appendMany<Item>(jobId: string, batches: AsyncIterable<readonly Item[]>, intake: Intake<Item>): Promise<Result<Tally>>;
+  appendMany<Item>(
+    jobId: string,
+    batches: AsyncIterable<readonly Item[]>,
+    intake: Intake<Item>,
+  ): Promise<Result<Tally>>;
   /** Jobs, the one last worked on first. */
   list(wanted?: { readonly status?: JobSummary['status'] }): Promise<Result<readonly JobSummary[]>>;
   get(jobId: string): Promise<Result<JobSummary>>;

@@ -64,4 +64,6 @@ export const movedJob = (state: JobState) => ({
 });
 
 const retorquesOf = (sheet: JobSheet): readonly Retorque[] =>
-  sheet.joints.flatMap(({ ref, joint }) => (joint.content.retorque ? [{ jointRef: ref, ...joint.content.retorque }] : []));
+  sheet.joints.flatMap(({ ref, joint }) =>
+    joint.content.retorque ? [{ jointRef: ref, ...joint.content.retorque }] : [],
+  );

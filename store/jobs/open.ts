@@ -8,7 +8,10 @@ import { stateOf } from './folded-jobs.ts';
 import { jobToRow } from './job.ts';
 
 /** Stores a new job with the entries that it has so far; the same job twice is stored once. */
-export async function openJobIn({ engine, folded, statements }: Appender, entries: readonly Entry[]): Promise<Result<Appended>> {
+export async function openJobIn(
+  { engine, folded, statements }: Appender,
+  entries: readonly Entry[],
+): Promise<Result<Appended>> {
   const gap = gapIn(entries);
   if (gap) return gap;
   const state = stateOf(entries);
@@ -25,9 +28,12 @@ export async function openJobIn({ engine, folded, statements }: Appender, entrie
 
 /** The chain must be one: what is checked here is the form, the hashes are the verifier's. */
 function gapIn(entries: readonly Entry[]): ReturnType<typeof failed> | undefined {
-  if (entries[0]?.body.kind !== 'opened') return invalid('entries', 'a job begins with its sheet', 'an entry of the kind opened');
+  if (entries[0]?.body.kind !== 'opened')
+    return invalid('entries', 'a job begins with its sheet', 'an entry of the kind opened');
   const at = entries.findIndex((entry, index) => !follows(entry, entries[index - 1]));
-  return at < 0 ? undefined : invalid(`entries[${at}]`, 'this entry does not follow the one before', 'the next link of the chain');
+  return at < 0
+    ? undefined
+    : invalid(`entries[${at}]`, 'this entry does not follow the one before', 'the next link of the chain');
 }
 
 function follows(entry: Entry, before: Entry | undefined): boolean {
@@ -36,7 +42,8 @@ function follows(entry: Entry, before: Entry | undefined): boolean {
 }
 
 function sameJob(stored: readonly Entry[], entries: readonly Entry[]): Result<Appended> {
-  if (stored.length === entries.length && stored.at(-1)?.hash === entries.at(-1)?.hash) return ok({ entries: stored, already: true });
+  if (stored.length === entries.length && stored.at(-1)?.hash === entries.at(-1)?.hash)
+    return ok({ entries: stored, already: true });
   return failed({
     kind: 'conflict',
     message: 'Another job is stored under this identity; give the new job one of its own.',

@@ -4,7 +4,7 @@ import type { Database } from '../engine.ts';
 import { noJob } from './append.ts';
 import { type EntryRange, readEntries } from './entries.ts';
 import type { FoldedJobs } from './folded-jobs.ts';
-import { jobFromRow, type JobSummary } from './job.ts';
+import { type JobSummary, jobFromRow } from './job.ts';
 
 export async function listJobs(db: Database, status?: JobSummary['status']): Promise<Result<readonly JobSummary[]>> {
   const query = db.selectFrom('jobs').selectAll().orderBy('last_at', 'desc').orderBy('id');
@@ -33,7 +33,9 @@ export async function getState(db: Database, folded: FoldedJobs, jobId: string):
 
 export async function getSeal(db: Database, jobId: string): Promise<Result<Seal>> {
   const row = await db.selectFrom('seals').select('seal').where('job_id', '=', jobId).executeTakeFirst();
-  return row ? ok(sealSchema.parse(JSON.parse(row.seal))) : failed({ kind: 'not-found', what: 'seal of job', id: jobId });
+  return row
+    ? ok(sealSchema.parse(JSON.parse(row.seal)))
+    : failed({ kind: 'not-found', what: 'seal of job', id: jobId });
 }
 
 /** Jobs that got entries since, and the mark for the next time. */

@@ -23,13 +23,20 @@ async function unpack(samples: Uint8Array): Promise<Trace> {
 }
 
 /** Stores the trace of every new pull that names one. */
-export async function insertTraces(trx: Transaction, { entries, already }: Appended, traces: Traces = {}): Promise<void> {
+export async function insertTraces(
+  trx: Transaction,
+  { entries, already }: Appended,
+  traces: Traces = {},
+): Promise<void> {
   if (already) return;
   for (const { id, jobId, body } of entries) {
     if (body.kind !== 'pull' || !body.pull.trace) continue;
     const trace = traces[id];
     if (!trace) throw new Error(`pull ${id} names a trace that was not handed over`);
-    await trx.insertInto('traces').values({ pull_id: id, job_id: jobId, samples: await pack(trace) }).execute();
+    await trx
+      .insertInto('traces')
+      .values({ pull_id: id, job_id: jobId, samples: await pack(trace) })
+      .execute();
   }
 }
 

@@ -2,7 +2,7 @@ import { type CreateTableBuilder, type Kysely, sql } from 'kysely';
 import type { Tables } from '../tables.ts';
 import type { Dialect, Migration } from './migration.ts';
 
-type Making = CreateTableBuilder<string, never>;
+type Making = CreateTableBuilder<string>;
 
 export const foundation: Migration = {
   version: 1,
@@ -17,7 +17,8 @@ export const foundation: Migration = {
   },
 };
 
-const withDemo = (table: Making): Making => table.addColumn('demo', 'integer', (column) => column.notNull().check(sql`demo in (0, 1)`));
+const withDemo = (table: Making): Making =>
+  table.addColumn('demo', 'integer', (column) => column.notNull().check(sql`demo in (0, 1)`));
 
 async function makeJobs(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
   await withDemo(db.schema.createTable('jobs').addColumn('id', 'text', (column) => column.primaryKey().notNull()))
@@ -35,7 +36,9 @@ async function makeJobs(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
     .execute();
   await db.schema
     .createTable('entries')
-    .addColumn('arrival', dialect.counter, (column) => (dialect.counter === 'integer' ? column.primaryKey().autoIncrement() : column.primaryKey()))
+    .addColumn('arrival', dialect.counter, (column) =>
+      dialect.counter === 'integer' ? column.primaryKey().autoIncrement() : column.primaryKey(),
+    )
     .addColumn('job_id', 'text', (column) => column.notNull().references('jobs.id'))
     .addColumn('seq', 'integer', (column) => column.notNull())
     .addColumn('id', 'text', (column) => column.notNull().unique())
@@ -57,7 +60,9 @@ async function makeJobs(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
 }
 
 async function makeJoints(db: Kysely<Tables>): Promise<void> {
-  await withDemo(db.schema.createTable('joints').addColumn('id', 'text', (column) => column.primaryKey().notNull())).execute();
+  await withDemo(
+    db.schema.createTable('joints').addColumn('id', 'text', (column) => column.primaryKey().notNull()),
+  ).execute();
   await db.schema
     .createTable('joint_revisions')
     .addColumn('joint_id', 'text', (column) => column.notNull().references('joints.id'))

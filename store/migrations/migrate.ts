@@ -1,6 +1,6 @@
 import type { Transaction } from '../engine.ts';
-import type { Dialect } from './migration.ts';
 import { MIGRATIONS } from './index.ts';
+import type { Dialect } from './migration.ts';
 
 /** Brings the schema to the newest version in the transaction it is given; tells how many steps that took. */
 export async function migrate(trx: Transaction, dialect: Dialect): Promise<number> {

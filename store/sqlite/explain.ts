@@ -11,10 +11,14 @@ const remedies: Readonly<Record<string, readonly [message: string, remedy: strin
   EDQUOT: [FULL, 'Free some space or raise the quota, then do it again.'],
   EFBIG: [FULL, 'Raise the limit on file size, then do it again.'],
   SQLITE_READONLY: [READ_ONLY, 'Give this user the right to write there, or choose another folder.'],
-  SQLITE_CANTOPEN: [READ_ONLY, 'Check that the folder exists and that this user may write there, or choose another folder.'],
+  SQLITE_CANTOPEN: [
+    READ_ONLY,
+    'Check that the folder exists and that this user may write there, or choose another folder.',
+  ],
   SQLITE_PERM: [READ_ONLY, 'Give this user the right to write there, or choose another folder.'],
   EACCES: [READ_ONLY, 'Give this user the right to write there, or choose another folder.'],
   EPERM: [READ_ONLY, 'Give this user the right to write there, or choose another folder.'],
+  ENOENT: [READ_ONLY, 'Check that the folder can be made where it should be, or choose another one.'],
   EROFS: [READ_ONLY, 'Choose a folder on a disk that can be written.'],
   ENOTDIR: ['The data folder is a file or lies inside one.', 'Choose another folder.'],
   EEXIST: ['The data folder is a file.', 'Choose another folder.'],
@@ -23,7 +27,10 @@ const remedies: Readonly<Record<string, readonly [message: string, remedy: strin
   SQLITE_CORRUPT: [DAMAGED, 'Put the latest backup in its place; keep the damaged file for inspection.'],
   SQLITE_IOERR: [UNREADABLE, 'Check the disk and its free space, then do it again.'],
   EIO: [UNREADABLE, 'Check the disk, then do it again.'],
-  SQLITE_BUSY: ['Another process is writing a great deal just now; nothing was stored.', 'Wait until it is done, then do it again.'],
+  SQLITE_BUSY: [
+    'Another process is writing a great deal just now; nothing was stored.',
+    'Wait until it is done, then do it again.',
+  ],
 };
 
 /** `SQLITE_IOERR_WRITE` and its like are kinds of the code before the last word. */

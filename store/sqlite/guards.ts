@@ -22,7 +22,12 @@ const REGISTER = { keys: [['id']], demo: OWN_DEMO, fixed: { columns: ['id', 'dem
 
 const GUARDS: readonly Guard[] = [
   { table: 'jobs', keys: [['id']], demo: OWN_DEMO, fixed: { columns: ['id', 'demo'] } },
-  { table: 'entries', keys: [['id'], ['job_id', 'seq'], ['arrival']], demo: demoOf('jobs', 'job_id'), fixed: { columns: 'all' } },
+  {
+    table: 'entries',
+    keys: [['id'], ['job_id', 'seq'], ['arrival']],
+    demo: demoOf('jobs', 'job_id'),
+    fixed: { columns: 'all' },
+  },
   { table: 'traces', keys: [['pull_id']], demo: demoOf('jobs', 'job_id'), fixed: { columns: 'all' } },
   { table: 'seals', keys: [['job_id']], demo: demoOf('jobs', 'job_id'), fixed: { columns: 'all' } },
   { table: 'joints', keys: [['id']], demo: OWN_DEMO, fixed: { columns: 'all' } },
@@ -36,7 +41,12 @@ const GUARDS: readonly Guard[] = [
   { table: 'adapters', ...REGISTER },
   { table: 'extensions', ...REGISTER },
   { table: 'assets', ...REGISTER },
-  { table: 'calibrations', keys: [['wrench_id', 'number']], demo: demoOf('wrenches', 'wrench_id'), fixed: { columns: 'all' } },
+  {
+    table: 'calibrations',
+    keys: [['wrench_id', 'number']],
+    demo: demoOf('wrenches', 'wrench_id'),
+    fixed: { columns: 'all' },
+  },
   { table: 'people', keys: [['id']], demo: OWN_DEMO, fixed: { columns: ['id', 'demo'] } },
 ];
 
@@ -46,7 +56,9 @@ export const guardStatements = (): readonly string[] => GUARDS.flatMap(triggersO
 function triggersOf({ table, keys, demo, fixed }: Guard): readonly string[] {
   const columns = fixed.columns === 'all' ? '' : `of ${fixed.columns.join(', ')} `;
   const when = fixed.when === undefined ? '' : `when ${fixed.when} `;
-  const same = keys.map((key) => `exists (select 1 from ${table} where ${key.map((column) => `${column} = new.${column}`).join(' and ')})`);
+  const same = keys.map(
+    (key) => `exists (select 1 from ${table} where ${key.map((column) => `${column} = new.${column}`).join(' and ')})`,
+  );
   return [
     `create trigger ${table}_are_not_altered before update ${columns}on ${table} ${when}begin select raise(abort, '${table} are not altered'); end`,
     `create trigger ${table}_are_not_removed before delete on ${table} when coalesce(${demo}, 0) <> 1 begin select raise(abort, '${table} are not removed'); end`,

@@ -15,8 +15,10 @@ const HEADER_BYTES = 100;
 
 /**
  * Reads the header without the database library: even a read-only connection would leave files beside it.
+ * Opens for writing as well, since the library takes a file that cannot be written without a word.
  *
  * @returns undefined when there is no such file
+ * @throws what the system says when the file cannot be read or written
  * @source SQLite database file format, section 1.3 (the database header)
  */
 export async function readHeader(path: string): Promise<FileHeader | undefined> {
@@ -26,11 +28,15 @@ export async function readHeader(path: string): Promise<FileHeader | undefined> 
   if (bytes.length < HEADER_BYTES || bytes.toString('latin1', 0, MAGIC.length) !== MAGIC) {
     return { kind: 'something-else', version: 0, applicationId: 0 };
   }
-  return { kind: 'database', version: bytes.readUInt32BE(VERSION_AT), applicationId: bytes.readUInt32BE(APPLICATION_AT) };
+  return {
+    kind: 'database',
+    version: bytes.readUInt32BE(VERSION_AT),
+    applicationId: bytes.readUInt32BE(APPLICATION_AT),
+  };
 }
 
 async function firstBytes(path: string): Promise<Buffer | undefined> {
-  const file = await open(path, 'r').catch((error: unknown) => {
+  const file = await open(path, 'r+').catch((error: unknown) => {
     if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return undefined;
     throw error;
   });

@@ -65,7 +65,6 @@ async function prepareFile(handle: BetterSqlite.Database): Promise<Result<number
   return bringUpToDate(handle, { writing: builderOn(handle), explain });
 }
 
-/** Also finds out whether the file can be written at all: the library opens a read-only one without a word. */
 async function bringUpToDate(handle: BetterSqlite.Database, writer: Writer): Promise<Result<number>> {
   const steps = await transact(writer, async (trx) => {
     const taken = await migrate(trx, dialect);

@@ -1,5 +1,5 @@
-import type BetterSqlite from 'better-sqlite3';
 import type { Failure } from '@clampwright/core/failure';
+import type BetterSqlite from 'better-sqlite3';
 import { z } from 'zod';
 import { NEWEST_VERSION } from '../migrations/index.ts';
 import type { FileHeader } from './header.ts';
@@ -23,7 +23,8 @@ const FOREIGN: Failure = {
 export function refuseHeader(header: FileHeader | undefined): Failure | undefined {
   if (!header || header.kind === 'empty') return undefined;
   if (header.kind === 'something-else') return FOREIGN;
-  if (header.applicationId === APPLICATION_ID) return header.version > NEWEST_VERSION ? newer(header.version) : undefined;
+  if (header.applicationId === APPLICATION_ID)
+    return header.version > NEWEST_VERSION ? newer(header.version) : undefined;
   return header.applicationId === 0 ? undefined : FOREIGN;
 }
 

@@ -46,17 +46,33 @@ const order = { method: 'star' } as const;
 /** Six bolts of a sheave hub, snug, then torque. */
 export const hubContent: JointContent = {
   name: 'Sheave hub',
-  fastener: { thread: 'M12', propertyClass: '10.9', description: 'hexagon bolt', lubricant: 'oiled', reuse: 'reusable' },
+  fastener: {
+    thread: 'M12',
+    propertyClass: '10.9',
+    description: 'hexagon bolt',
+    lubricant: 'oiled',
+    reuse: 'reusable',
+  },
   layout: { kind: 'circle', count: 6, diameterMm: 180, firstAngleDeg: 0, direction: 'clockwise' },
   stages: [
     {
       kind: 'snug',
-      torque: { lowerNm: 25, targetNm: 30, upperNm: 35, typed: { form: 'limits', lower: '25', upper: '35', unit: 'N·m' } },
+      torque: {
+        lowerNm: 25,
+        targetNm: 30,
+        upperNm: 35,
+        typed: { form: 'limits', lower: '25', upper: '35', unit: 'N·m' },
+      },
       rounds: [{ share: 1, order }],
     },
     {
       kind: 'torque',
-      torque: { lowerNm: 90, targetNm: 100, upperNm: 110, typed: { form: 'percent', target: '100', percent: '10', unit: 'N·m' } },
+      torque: {
+        lowerNm: 90,
+        targetNm: 100,
+        upperNm: 110,
+        typed: { form: 'percent', target: '100', percent: '10', unit: 'N·m' },
+      },
       rounds: [{ share: 1, order }],
     },
   ],

@@ -18,13 +18,16 @@ async function* inBatches(pulls: readonly IncomingPull[], size: number): AsyncGe
   for (let at = 0; at < pulls.length; at += size) yield pulls.slice(at, at + size);
 }
 
-const pullsOf = (count: number): readonly IncomingPull[] => Array.from({ length: count }, (_, n) => pullNumber(jobId, n));
+const pullsOf = (count: number): readonly IncomingPull[] =>
+  Array.from({ length: count }, (_, n) => pullNumber(jobId, n));
 
 /** Every fifth line names a position that is not there. */
-const withFaults = (count: number): readonly IncomingPull[] => pullsOf(count).map((pull, n) => (n % 5 === 4 ? { ...pull, position: 7 } : pull));
+const withFaults = (count: number): readonly IncomingPull[] =>
+  pullsOf(count).map((pull, n) => (n % 5 === 4 ? { ...pull, position: 7 } : pull));
 
 const taking = (told: Outcome[], keep?: Intake<IncomingPull>['keep']): Intake<IncomingPull> => ({
-  decide: (state, pull, known) => decide(state, pull, { entryId: pull.id, now: instant(1000), by: technician, known: known.get(pull.id) }),
+  decide: (state, pull, known) =>
+    decide(state, pull, { entryId: pull.id, now: instant(1000), by: technician, known: known.get(pull.id) }),
   lookUp: ({ id }) => [id],
   told: (_, outcome) => told.push(outcome),
   ...(keep ? { keep } : {}),
@@ -46,7 +49,9 @@ export function takesLongLists(open: OpenStore): void {
       const told: Outcome[] = [];
       const tally = valueOf(await store.jobs.appendMany(jobId, inBatches(withFaults(25), 10), taking(told)));
       expect(tally).toEqual({ added: 20, already: 0, refused: 5, kept: true });
-      expect(told.map(({ kind }) => kind)).toEqual(Array.from({ length: 25 }, (_, n) => (n % 5 === 4 ? 'refused' : 'added')));
+      expect(told.map(({ kind }) => kind)).toEqual(
+        Array.from({ length: 25 }, (_, n) => (n % 5 === 4 ? 'refused' : 'added')),
+      );
       expect(told[4]).toMatchObject({ failure: { kind: 'invalid', field: 'position' } });
       expect(valueOf(await store.jobs.get(jobId)).lastSeq).toBe(22);
     });
@@ -63,7 +68,10 @@ export function takesLongLists(open: OpenStore): void {
     it('stores what stands in it twice once', async () => {
       const store = await opened(open);
       const twice = [...pullsOf(6), ...pullsOf(6)];
-      for (const [size, expected] of [[12, 6], [4, 0]] as const) {
+      for (const [size, expected] of [
+        [12, 6],
+        [4, 0],
+      ] as const) {
         const tally = valueOf(await store.jobs.appendMany(jobId, inBatches(twice, size), taking([])));
         expect(tally).toEqual({ added: expected, already: 12 - expected, refused: 0, kept: true });
       }
@@ -71,10 +79,14 @@ export function takesLongLists(open: OpenStore): void {
 
     it('is kept as a whole or not at all, where that is wanted', async () => {
       const store = await opened(open);
-      const refused = valueOf(await store.jobs.appendMany(jobId, inBatches(withFaults(25), 10), taking([], 'all-or-nothing')));
+      const refused = valueOf(
+        await store.jobs.appendMany(jobId, inBatches(withFaults(25), 10), taking([], 'all-or-nothing')),
+      );
       expect(refused).toEqual({ added: 20, already: 0, refused: 5, kept: false });
       expect(valueOf(await store.jobs.get(jobId)).lastSeq).toBe(2);
-      const kept = valueOf(await store.jobs.appendMany(jobId, inBatches(pullsOf(25), 10), taking([], 'all-or-nothing')));
+      const kept = valueOf(
+        await store.jobs.appendMany(jobId, inBatches(pullsOf(25), 10), taking([], 'all-or-nothing')),
+      );
       expect(kept).toEqual({ added: 25, already: 0, refused: 0, kept: true });
       expect(valueOf(await store.jobs.entries(jobId))).toHaveLength(27);
     });
@@ -96,7 +108,9 @@ export function takesLongLists(open: OpenStore): void {
         yield pullsOf(3);
         throw new Error('the file ends in the middle');
       }
-      await expect(store.jobs.appendMany(jobId, breaking(), taking([], 'all-or-nothing'))).rejects.toThrow('in the middle');
+      await expect(store.jobs.appendMany(jobId, breaking(), taking([], 'all-or-nothing'))).rejects.toThrow(
+        'in the middle',
+      );
       expect(valueOf(await store.jobs.get(jobId)).lastSeq).toBe(2);
       await expect(store.jobs.appendMany(jobId, breaking(), taking([]))).rejects.toThrow('in the middle');
       expect(valueOf(await store.jobs.get(jobId)).lastSeq).toBe(5);
@@ -105,7 +119,9 @@ export function takesLongLists(open: OpenStore): void {
     it('is refused for a job that is not there', async () => {
       const store = await freshStore(open);
       for (const keep of ['each-batch', 'all-or-nothing'] as const) {
-        expect(failureOf(await store.jobs.appendMany(jobId, inBatches(pullsOf(1), 1), taking([], keep))).kind).toBe('not-found');
+        expect(failureOf(await store.jobs.appendMany(jobId, inBatches(pullsOf(1), 1), taking([], keep))).kind).toBe(
+          'not-found',
+        );
       }
     });
 
@@ -115,7 +131,9 @@ export function takesLongLists(open: OpenStore): void {
       const intake = taking([]);
       const long = store.jobs.appendMany(jobId, inBatches(pullsOf(60), 10), intake);
       const pull = pullNumber(jobId, 1000);
-      const between = await store.jobs.append(jobId, (state) => decide(state, pull, { entryId: pull.id, now: instant(1000), by: technician }));
+      const between = await store.jobs.append(jobId, (state) =>
+        decide(state, pull, { entryId: pull.id, now: instant(1000), by: technician }),
+      );
       seqs.push(valueOf(between).entries[0]!.seq);
       expect(valueOf(await long).added).toBe(60);
       expect(seqs[0]).toBeLessThan(63);

@@ -13,7 +13,14 @@ async function fill(store: Store, word: string, demo: boolean): Promise<void> {
   const id = identity(`thing of ${word}`);
   valueOf(await store.joints.saveDraft(id, hubContent, { demo }));
   valueOf(await store.joints.release(id, 1));
-  const calibration = { calibratedOn: '2026-01-31', dueOn: '2027-01-31', certificate: word, by: 'bench', maximumDeviationPercent: 1, expandedUncertaintyPercent: 1 };
+  const calibration = {
+    calibratedOn: '2026-01-31',
+    dueOn: '2027-01-31',
+    certificate: word,
+    by: 'bench',
+    maximumDeviationPercent: 1,
+    expandedUncertaintyPercent: 1,
+  };
   valueOf(await store.wrenches.add({ ...wrench, id, calibration }, { demo }));
   valueOf(await store.adapters.add({ id, name: word, lengthMm: 50, angleDeg: 0 }, { demo }));
   valueOf(await store.extensions.add({ id, name: word, lengthMm: 50 }, { demo }));

@@ -46,7 +46,9 @@ export function keepsJobs(open: OpenStore): void {
       for (let n = 0; n < 5; n++) valueOf(await pulled(store, n));
       expect(valueOf(await store.jobs.entries(jobId, { afterSeq: 5 })).map(({ seq }) => seq)).toEqual([6, 7]);
       expect(valueOf(await store.jobs.entries(jobId, { afterSeq: 7 }))).toEqual([]);
-      expect(valueOf(await store.jobs.entries(jobId, { afterSeq: 2, limit: 3 })).map(({ seq }) => seq)).toEqual([3, 4, 5]);
+      expect(valueOf(await store.jobs.entries(jobId, { afterSeq: 2, limit: 3 })).map(({ seq }) => seq)).toEqual([
+        3, 4, 5,
+      ]);
     });
 
     it('lists how far each job is', async () => {
@@ -54,7 +56,16 @@ export function keepsJobs(open: OpenStore): void {
       valueOf(await store.jobs.open(firstEntries(hubSheet('tower 4'))));
       for (let n = 0; n < 3; n++) valueOf(await pulled(store, n));
       const [first, second] = valueOf(await store.jobs.list());
-      expect(first).toMatchObject({ id: jobId, title: 'Hubs of tower 3', assetName: 'Tower 3', status: 'open', done: 3, total: 24, lastSeq: 5, lastAt: instant(12) });
+      expect(first).toMatchObject({
+        id: jobId,
+        title: 'Hubs of tower 3',
+        assetName: 'Tower 3',
+        status: 'open',
+        done: 3,
+        total: 24,
+        lastSeq: 5,
+        lastAt: instant(12),
+      });
       expect(first?.retorques).toEqual([
         { jointRef: 'J1', after: 500, unit: 'h', note: 'after running in' },
         { jointRef: 'J2', after: 500, unit: 'h', note: 'after running in' },
@@ -88,7 +99,10 @@ export function keepsJobs(open: OpenStore): void {
     it('refuses other content under the same identity and shows what is stored', async () => {
       const store = await opened(open);
       valueOf(await pulled(store, 0));
-      expect(failureOf(await pulled(store, 0, { takenAt: instant(99) }))).toMatchObject({ kind: 'conflict', current: { kind: 'pull' } });
+      expect(failureOf(await pulled(store, 0, { takenAt: instant(99) }))).toMatchObject({
+        kind: 'conflict',
+        current: { kind: 'pull' },
+      });
       valueOf(await store.jobs.append(jobId, deciding({ kind: 'note', text: 'wind from the west' }, 20)));
       const other = await store.jobs.append(jobId, deciding({ kind: 'note', text: 'wind from the east' }, 20));
       expect(failureOf(other)).toMatchObject({ kind: 'conflict', current: { body: { text: 'wind from the west' } } });
@@ -100,7 +114,9 @@ export function keepsJobs(open: OpenStore): void {
       valueOf(await store.jobs.open(firstEntries(other)));
       valueOf(await pulled(store, 0));
       const pull = pullNumber(jobId, 0);
-      expect(failureOf(await store.jobs.append(other.id, deciding(pull, 10), { lookUp: [pull.id] })).kind).toBe('conflict');
+      expect(failureOf(await store.jobs.append(other.id, deciding(pull, 10), { lookUp: [pull.id] })).kind).toBe(
+        'conflict',
+      );
       expect(valueOf(await store.jobs.get(other.id)).lastSeq).toBe(2);
     });
 
@@ -122,7 +138,12 @@ export function keepsJobs(open: OpenStore): void {
     it('says that a job is not there', async () => {
       const store = await opened(open);
       const id = identity('nowhere');
-      for (const result of [await store.jobs.get(id), await store.jobs.entries(id), await store.jobs.state(id), await store.jobs.append(id, deciding(pullNumber(id, 0), 10))]) {
+      for (const result of [
+        await store.jobs.get(id),
+        await store.jobs.entries(id),
+        await store.jobs.state(id),
+        await store.jobs.append(id, deciding(pullNumber(id, 0), 10)),
+      ]) {
         expect(failureOf(result)).toEqual({ kind: 'not-found', what: 'job', id });
       }
     });
@@ -131,7 +152,9 @@ export function keepsJobs(open: OpenStore): void {
       const store = await opened(open);
       valueOf(await pulled(store, 0));
       expect(valueOf(await store.jobs.open(firstEntries(sheet))).already).toBe(true);
-      expect(failureOf(await store.jobs.open(firstEntries({ ...sheet, title: 'Something else' }))).kind).toBe('conflict');
+      expect(failureOf(await store.jobs.open(firstEntries({ ...sheet, title: 'Something else' }))).kind).toBe(
+        'conflict',
+      );
     });
 
     it('refuses a chain with a gap', async () => {
@@ -144,7 +167,11 @@ export function keepsJobs(open: OpenStore): void {
 
     it('gives a trace back to the last digit', async () => {
       const store = await opened(open);
-      const trace: Trace = { timeS: [0, 0.001, 0.1 + 0.2], angleDeg: [0, 1e-7, 1 / 3], torqueNm: [0, 29.999999999999996, 30] };
+      const trace: Trace = {
+        timeS: [0, 0.001, 0.1 + 0.2],
+        angleDeg: [0, 1e-7, 1 / 3],
+        torqueNm: [0, 29.999999999999996, 30],
+      };
       const { id } = pullNumber(jobId, 0);
       const pull = pullNumber(jobId, 0, { trace });
       valueOf(await store.jobs.append(jobId, deciding(pull, 10), { lookUp: [id], traces: { [id]: trace } }));
@@ -159,10 +186,17 @@ export function keepsJobs(open: OpenStore): void {
       await finished(store);
       expect(failureOf(await store.jobs.seal(jobId)).kind).toBe('not-found');
       const seed = new Uint8Array(32).fill(7);
-      valueOf(await store.jobs.append(jobId, deciding({ kind: 'close' }, 101, lead), { seal: (last) => sealChain(last, seed, instant(101)) }));
+      valueOf(
+        await store.jobs.append(jobId, deciding({ kind: 'close' }, 101, lead), {
+          seal: (last) => sealChain(last, seed, instant(101)),
+        }),
+      );
       const seal = valueOf(await store.jobs.seal(jobId));
       expect(seal.publicKey).toBe(publicKeyOf(seed));
-      expect(verifyRecord(exportRecord(valueOf(await store.jobs.entries(jobId)), {}, seal))).toMatchObject({ whole: true, sealed: true });
+      expect(verifyRecord(exportRecord(valueOf(await store.jobs.entries(jobId)), {}, seal))).toMatchObject({
+        whole: true,
+        sealed: true,
+      });
       expect(failureOf(await pulled(store, 30)).kind).toBe('conflict');
     });
   });

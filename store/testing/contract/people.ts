@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { identity, instant } from '../workshop.ts';
 import { failureOf, freshStore, type OpenStore, valueOf } from './folder.ts';
 
-const ilse = { id: identity('technician'), name: 'Ilse Marbach', role: 'technician', pinHash: '$argon2id$ilse' } as const;
+const ilse = {
+  id: identity('technician'),
+  name: 'Ilse Marbach',
+  role: 'technician',
+  pinHash: '$argon2id$ilse',
+} as const;
 
 export function keepsPeople(open: OpenStore): void {
   describe('people', () => {
@@ -32,7 +37,8 @@ export function keepsPeople(open: OpenStore): void {
     it('stay signed in until they sign out or the time is over', async () => {
       const { people, sessions } = await freshStore(open);
       valueOf(await people.add(ilse));
-      for (const tokenHash of ['a', 'b']) valueOf(await sessions.begin({ tokenHash, personId: ilse.id, expiresAt: instant(60) }));
+      for (const tokenHash of ['a', 'b'])
+        valueOf(await sessions.begin({ tokenHash, personId: ilse.id, expiresAt: instant(60) }));
       expect(valueOf(await sessions.find('a', instant(59))).personId).toBe(ilse.id);
       expect(failureOf(await sessions.find('a', instant(60))).kind).toBe('not-found');
       valueOf(await sessions.end('a', instant(10)));
@@ -43,7 +49,9 @@ export function keepsPeople(open: OpenStore): void {
 
     it('sign in only when they are known', async () => {
       const { sessions } = await freshStore(open);
-      expect(failureOf(await sessions.begin({ tokenHash: 'a', personId: identity('nobody'), expiresAt: instant(60) })).kind).toBe('not-found');
+      expect(
+        failureOf(await sessions.begin({ tokenHash: 'a', personId: identity('nobody'), expiresAt: instant(60) })).kind,
+      ).toBe('not-found');
     });
   });
 
@@ -52,8 +60,14 @@ export function keepsPeople(open: OpenStore): void {
       const { mappings } = await freshStore(open);
       valueOf(await mappings.save('Test bench', { torque: { column: 3, unit: 'N·m' } }));
       valueOf(await mappings.save('Test bench', { torque: { column: 4, unit: 'N·m' } }));
-      expect(valueOf(await mappings.list())).toEqual([{ name: 'Test bench', mapping: { torque: { column: 4, unit: 'N·m' } }, demo: false }]);
-      expect(failureOf(await mappings.get('Other bench'))).toEqual({ kind: 'not-found', what: 'mapping', id: 'Other bench' });
+      expect(valueOf(await mappings.list())).toEqual([
+        { name: 'Test bench', mapping: { torque: { column: 4, unit: 'N·m' } }, demo: false },
+      ]);
+      expect(failureOf(await mappings.get('Other bench'))).toEqual({
+        kind: 'not-found',
+        what: 'mapping',
+        id: 'Other bench',
+      });
     });
 
     it('is a setting', async () => {

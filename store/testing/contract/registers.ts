@@ -20,7 +20,10 @@ export function keepsRegisters(open: OpenStore): void {
       const { adapters } = await freshStore(open);
       valueOf(await adapters.add(adapter));
       valueOf(await adapters.add(adapter));
-      expect(failureOf(await adapters.add({ ...adapter, lengthMm: 56 }))).toMatchObject({ kind: 'conflict', current: adapter });
+      expect(failureOf(await adapters.add({ ...adapter, lengthMm: 56 }))).toMatchObject({
+        kind: 'conflict',
+        current: adapter,
+      });
       expect(valueOf(await adapters.list())).toEqual([adapter]);
     });
 
@@ -37,7 +40,9 @@ export function keepsRegisters(open: OpenStore): void {
     it('say that a thing is not there', async () => {
       const { adapters, wrenches } = await freshStore(open);
       expect(failureOf(await adapters.get(adapter.id))).toEqual({ kind: 'not-found', what: 'adapter', id: adapter.id });
-      expect(failureOf(await wrenches.calibrate(wrench.id, calibration('2026-01-31')))).toMatchObject({ what: 'wrench' });
+      expect(failureOf(await wrenches.calibrate(wrench.id, calibration('2026-01-31')))).toMatchObject({
+        what: 'wrench',
+      });
     });
 
     it('give a wrench with its newest calibration, whatever the order of adding', async () => {
@@ -47,7 +52,11 @@ export function keepsRegisters(open: OpenStore): void {
       valueOf(await wrenches.calibrate(wrench.id, calibration('2024-01-15')));
       expect(valueOf(await wrenches.get(wrench.id)).calibration).toEqual(calibration('2026-01-31'));
       expect(valueOf(await wrenches.list())[0]?.calibration).toEqual(calibration('2026-01-31'));
-      expect(valueOf(await wrenches.calibrations(wrench.id)).map(({ calibratedOn }) => calibratedOn)).toEqual(['2025-01-20', '2026-01-31', '2024-01-15']);
+      expect(valueOf(await wrenches.calibrations(wrench.id)).map(({ calibratedOn }) => calibratedOn)).toEqual([
+        '2025-01-20',
+        '2026-01-31',
+        '2024-01-15',
+      ]);
     });
 
     it('keep the same calibration once', async () => {
@@ -88,7 +97,9 @@ export function keepsRegisters(open: OpenStore): void {
       valueOf(await joints.saveDraft(id, renamed));
       valueOf(await joints.saveDraft(identity('flange'), { ...hubContent, name: 'A flange' }));
       const listed = valueOf(await joints.list());
-      expect(listed.map(({ latest, releasedRevision }) => [latest.content.name, latest.revision, releasedRevision])).toEqual([
+      expect(
+        listed.map(({ latest, releasedRevision }) => [latest.content.name, latest.revision, releasedRevision]),
+      ).toEqual([
         ['A flange', 1, undefined],
         ['Sheave hub, long bolts', 2, 1],
       ]);

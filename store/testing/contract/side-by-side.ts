@@ -19,7 +19,8 @@ export function keepsSideBySide(open: OpenStore): void {
   describe('two stores on one folder', () => {
     it('append in turn to one whole chain', async () => {
       const { server, command } = await twoStores(open);
-      for (let n = 0; n < 12; n++) valueOf(await (n % 3 === 0 ? command : server).jobs.append(jobId, deciding(pullNumber(jobId, n), 10 + n)));
+      for (let n = 0; n < 12; n++)
+        valueOf(await (n % 3 === 0 ? command : server).jobs.append(jobId, deciding(pullNumber(jobId, n), 10 + n)));
       const entries = valueOf(await command.jobs.entries(jobId));
       expect(entries).toHaveLength(14);
       expect(verifyRecord(exportRecord(entries, {})).faults).toEqual([]);
@@ -28,7 +29,9 @@ export function keepsSideBySide(open: OpenStore): void {
     it('append at once without losing one', async () => {
       const { server, command } = await twoStores(open);
       const both = [server, command].flatMap((store, which) =>
-        Array.from({ length: 20 }, (_, n) => store.jobs.append(jobId, deciding(pullNumber(jobId, which * 20 + n), 10 + n))),
+        Array.from({ length: 20 }, (_, n) =>
+          store.jobs.append(jobId, deciding(pullNumber(jobId, which * 20 + n), 10 + n)),
+        ),
       );
       for (const result of await Promise.all(both)) valueOf(result);
       const entries = valueOf(await server.jobs.entries(jobId));

@@ -34,7 +34,10 @@ export function keepsSigningKey(open: OpenStore): void {
       const store = await storeIn(folder, open);
       valueOf(await store.signingKey());
       await unlink(join(folder, 'signing-key'));
-      expect(failureOf(await store.signingKey())).toMatchObject({ kind: 'unavailable', message: expect.stringContaining('missing') });
+      expect(failureOf(await store.signingKey())).toMatchObject({
+        kind: 'unavailable',
+        message: expect.stringContaining('missing'),
+      });
       expect(await readdir(folder)).not.toContain('signing-key');
     });
 
