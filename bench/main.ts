@@ -5,6 +5,7 @@ const BENCHMARKS = {
   'durable-append': async () => (await import('./durable-append.ts')).run(),
   'open-job': async () => (await import('./open-job.ts')).run(),
   'csv-import': async () => (await import('./csv-import.ts')).run(),
+  'csv-import-read': async () => (await import('./csv-import-read.ts')).run(),
   'page-load': async () => (await import('./page-load.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
