@@ -1,5 +1,6 @@
+import { createServer, type Server } from 'node:http';
 import { failed, ok, type Result } from '@clampwright/core/failure';
-import { createAdaptorServer, type ServerType } from '@hono/node-server';
+import { getRequestListener } from '@hono/node-server';
 
 /** A file of a million lines takes longer than the five minutes that Node allows a request by default. */
 const REQUEST_TIMEOUT_MS = 3_600_000;
@@ -9,11 +10,15 @@ export async function listen(
   fetch: (request: Request) => Response | Promise<Response>,
   host: string,
   port: number,
-): Promise<Result<{ readonly server: ServerType; readonly port: number }>> {
-  const server = createAdaptorServer({ fetch, hostname: host, serverOptions: { requestTimeout: REQUEST_TIMEOUT_MS } });
+): Promise<Result<{ readonly server: Server; readonly port: number }>> {
+  const answer = getRequestListener(fetch, { hostname: host });
+  const server = createServer(
+    { requestTimeout: REQUEST_TIMEOUT_MS },
+    (asked, answered) => void answer(asked, answered),
+  );
   const error = await new Promise<NodeJS.ErrnoException | undefined>((resolve) => {
     server.once('error', resolve);
-    server.listen(port, host, () => resolve(undefined));
+    server.listen(port, host.replaceAll(/[[\]]/g, ''), () => resolve(undefined));
   });
   if (error) return refused(error, host, port);
   const address = server.address();
@@ -22,27 +27,30 @@ export async function listen(
   return ok({ server, port: address.port });
 }
 
+const REMEDIES: Readonly<Record<string, readonly [why: string, remedy: string]>> = {
+  EADDRINUSE: ['is taken by another program', 'End that program, or choose another port with --port.'],
+  EACCES: ['may not be used by this account', 'Choose a port from 1024 up with --port.'],
+};
+
 function refused(error: NodeJS.ErrnoException, host: string, port: number): Result<never> {
-  if (error.code === 'EADDRINUSE') {
-    return failed({
-      kind: 'unavailable',
-      message: `Port ${port} of ${host} is taken by another program.`,
-      remedy: 'End that program, or choose another port with --port.',
-    });
-  }
-  if (error.code === 'EACCES') {
-    return failed({
-      kind: 'unavailable',
-      message: `Port ${port} of ${host} may not be used by this account.`,
-      remedy: 'Choose a port from 1024 up with --port.',
-    });
-  }
-  throw error;
+  const [why, remedy] = REMEDIES[error.code ?? ''] ?? [
+    `cannot be opened (${error.message})`,
+    'Choose another port with --port.',
+  ];
+  return failed({ kind: 'unavailable', message: `Port ${port} of ${host} ${why}.`, remedy });
 }
 
-/** Answers no more: ends what is open, then the port. */
-export const stopListening = (server: ServerType): Promise<void> =>
-  new Promise((resolve, reject) => {
+/** What is being answered may be finished for so long. */
+const GRACE_MS = 2000;
+const LOOK_EVERY_MS = 20;
+
+/** Takes nothing new, lets what is under way be answered, then gives the port back. */
+export async function stopListening(server: Server): Promise<void> {
+  const idle = setInterval(() => server.closeIdleConnections(), LOOK_EVERY_MS);
+  const end = setTimeout(() => server.closeAllConnections(), GRACE_MS);
+  await new Promise<void>((resolve, reject) => {
     server.close((error) => (error ? reject(error) : resolve()));
-    if ('closeAllConnections' in server) server.closeAllConnections();
   });
+  clearInterval(idle);
+  clearTimeout(end);
+}

@@ -19,7 +19,9 @@ function inRole(roles: readonly [Role, ...Role[]], person: Person | undefined, a
   return roles.includes(person.role) ? ok(person) : failed({ kind: 'forbidden', action, needs: roles[0] });
 }
 
-const WORKERS = ['technician', 'lead'] as const;
+const WORKERS = ['technician', 'lead'] as const satisfies readonly Role[];
+
+export const isWorker = (person: Person | undefined): boolean => WORKERS.some((role) => role === person?.role);
 
 /** Those who do the work of a job. */
 export const workers: Access<Person> = { roles: WORKERS, admit: (person, action) => inRole(WORKERS, person, action) };

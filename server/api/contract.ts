@@ -218,6 +218,8 @@ export type Problem = z.infer<typeof problemSchema>;
 /**
  * What the live stream of a job tells (server-sent events, one JSON object each in `data`).
  * `entries`: there is more after `afterSeq`; fetch it from `/jobs/{id}/entries?after=`.
+ * `/jobs/{id}/live?joint=J2` says too that J2 is worked on at this screen: pulls of a wrench on a serial port that was
+ * taken for several joints belong to the one whose screen was opened last.
  */
 export const liveEventSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('entries'), afterSeq: z.number().int() }),

@@ -1,7 +1,7 @@
 import { ok } from '@clampwright/core/failure';
 import { z } from 'zod';
 import { liveStream } from '../live/stream.ts';
-import { anybody } from './access.ts';
+import { anybody, isWorker } from './access.ts';
 import { liveEventSchema } from './contract.ts';
 import { media } from './gives.ts';
 import { jobParams } from './job-params.ts';
@@ -22,10 +22,11 @@ export const listen = route({
     }),
   }),
   gives: media('text/event-stream', liveEventSchema),
-  handle: async ({ params, query }, { store, listeners, ports, closing }) => {
+  handle: async ({ params, query }, { store, listeners, ports, closing }, who) => {
     const job = await store.jobs.get(params.id);
     if (!job.ok) return job;
-    if (query.joint !== undefined) ports.attend(params.id, query.joint);
+    // Somebody who only looks moves no wrench.
+    if (query.joint !== undefined && isWorker(who)) ports.attend(params.id, query.joint);
     const stream = liveStream(params.id, listeners, closing);
     if (stream) return ok(stream);
     return {

@@ -17,9 +17,12 @@ import { addPerson, listPeople } from './people.ts';
 import { records } from './records.ts';
 import { type Route, route } from './route.ts';
 import { showSession, signIn, signOut } from './session.ts';
+import type { Shape } from './shapes.ts';
 import { simulate } from './simulate.ts';
 import { today } from './today.ts';
 import { addCalibration, listCalibrations, shelves, showToolbox } from './toolbox.ts';
+
+let document: Shape | undefined;
 
 const showDocument = route({
   method: 'get',
@@ -28,7 +31,8 @@ const showDocument = route({
   access: anybody,
   takes: z.object({}),
   gives: json(z.record(z.string(), z.unknown())),
-  handle: () => ok(openApi(ROUTES)),
+  // Made when it is first asked for: it takes longer than all else of a start.
+  handle: () => ok((document ??= openApi(ROUTES))),
 });
 
 /** Every route of the API; the document is made from this list as well. */

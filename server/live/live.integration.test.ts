@@ -49,7 +49,10 @@ async function listen(
   query = '',
 ): Promise<{ readonly events: LiveEvent[]; readonly ended: Promise<void>; readonly leave: () => void }> {
   const leaving = new AbortController();
-  const response = await fetch(`${server.url}/api/v1/jobs/${jobId}/live${query}`, { signal: leaving.signal });
+  const response = await fetch(`${server.url}/api/v1/jobs/${jobId}/live${query}`, {
+    headers: { cookie },
+    signal: leaving.signal,
+  });
   expect(response.headers.get('content-type')).toBe('text/event-stream');
   const events: LiveEvent[] = [];
   const ended = read(response, events).catch((error: unknown) => {
