@@ -58,6 +58,7 @@ function EditorPage({ jointId, latest }: EditorPageProps) {
       ) : null}
       <Editor
         initial={began ? formOf(began.content, language) : BLANK_JOINT}
+        hasDraft={began?.status === 'draft'}
         isBusy={keeping.isBusy}
         onSave={keeping.save}
         onRelease={keeping.release}

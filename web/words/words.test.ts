@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import de from './technician.de.json' with { type: 'json' };
-import en from './technician.en.json' with { type: 'json' };
-import es from './technician.es.json' with { type: 'json' };
-import fr from './technician.fr.json' with { type: 'json' };
+import leadDe from './lead.de.json' with { type: 'json' };
+import leadEn from './lead.en.json' with { type: 'json' };
+import leadEs from './lead.es.json' with { type: 'json' };
+import leadFr from './lead.fr.json' with { type: 'json' };
+import technicianDe from './technician.de.json' with { type: 'json' };
+import technicianEn from './technician.en.json' with { type: 'json' };
+import technicianEs from './technician.es.json' with { type: 'json' };
+import technicianFr from './technician.fr.json' with { type: 'json' };
 
 type Words = Readonly<Record<string, unknown>>;
 
@@ -16,14 +20,17 @@ const flat = (words: Words, before = ''): readonly (readonly [string, string])[]
 
 /** One form a plural category; languages have categories of their own. */
 const withoutPlural = (key: string) => key.replace(/_(one|many|other)$/, '');
-const keysOf = (words: Words) => [...new Set(flat(words).map(([key]) => withoutPlural(key)))].sort();
-const placeholdersOf = (text: string) => [...new Set(text.match(/\{\{\w+\}\}/g) ?? [])].sort();
+const keysOf = (words: Words) => [...new Set(flat(words).map(([key]) => withoutPlural(key)))].toSorted();
+const placeholdersOf = (text: string) => [...new Set(text.match(/\{\{\w+\}\}/g) ?? [])].toSorted();
 
-describe.each([
-  ['de', de],
-  ['fr', fr],
-  ['es', es],
-])('the technician’s words in %s', (language, words) => {
+describe.each<readonly [string, string, Words, Words]>([
+  ['technician', 'de', technicianDe, technicianEn],
+  ['technician', 'fr', technicianFr, technicianEn],
+  ['technician', 'es', technicianEs, technicianEn],
+  ['lead', 'de', leadDe, leadEn],
+  ['lead', 'fr', leadFr, leadEn],
+  ['lead', 'es', leadEs, leadEn],
+])('the %s’s words in %s', (_half, language, words, en) => {
   it('say everything that the English ones say, and nothing else', () => {
     expect(keysOf(words)).toEqual(keysOf(en));
   });

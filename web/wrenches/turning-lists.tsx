@@ -1,5 +1,5 @@
 import { wrenchSetting } from '@clampwright/core/procedure';
-import { showAngle, showNumber, showTorque } from '@clampwright/core/quantity';
+import { type Language, showAngle, showNumber, showTorque } from '@clampwright/core/quantity';
 import type { Adapter, Extension, Wrench } from '@clampwright/core/wrench';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
@@ -57,7 +57,7 @@ function AdapterRow({ adapter, wrench }: { readonly adapter: Adapter; readonly w
       facts={[
         t('wrenches.adapter-size', {
           length: showNumber(adapter.lengthMm, language),
-          angle: showAngle(adapter.angleDeg, language),
+          angle: `${showNumber(adapter.angleDeg, language)}°`,
         }),
       ]}
       side={
@@ -66,7 +66,7 @@ function AdapterRow({ adapter, wrench }: { readonly adapter: Adapter; readonly w
             <span className="effect-figure">{showTorque(setting.value.settingNm, 'N·m', language)}</span>
             <span className="soft">
               {t('wrenches.adapter-effect', {
-                torque: showTorque(torqueNm, 'N·m', language),
+                torque: roundTorque(torqueNm, language),
                 factor: showNumber(setting.value.factor, language, { decimals: 4 }),
               })}
             </span>
@@ -78,6 +78,9 @@ function AdapterRow({ adapter, wrench }: { readonly adapter: Adapter; readonly w
     />
   );
 }
+
+/** A torque that is an example has no digits to show beyond its own. */
+const roundTorque = (torqueNm: number, language: Language) => `${showNumber(torqueNm, language)}\u00a0N·m`;
 
 interface ExtensionListProps {
   readonly extensions: readonly Extension[];
@@ -108,7 +111,7 @@ export function ExtensionList({ extensions, onAdd }: ExtensionListProps) {
                   ? t('wrenches.extension-unknown')
                   : t('wrenches.extension-effect', {
                       angle: showAngle(EXAMPLE_NM / stiffnessNmPerDeg, language),
-                      torque: showTorque(EXAMPLE_NM, 'N·m', language),
+                      torque: roundTorque(EXAMPLE_NM, language),
                     })
               }
             />

@@ -1,4 +1,4 @@
-import { showNumber, showTorqueFigure } from '@clampwright/core/quantity';
+import { showNumber } from '@clampwright/core/quantity';
 import { calibrationState, type Wrench } from '@clampwright/core/wrench';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -21,13 +21,15 @@ export function WrenchList({ wrenches, onCalibrate }: WrenchListProps) {
   if (wrenches.length === 0) return <EmptyState title={t('wrenches.none')} text={t('wrenches.none-text')} />;
   const rank = (wrench: Wrench) => URGENCY.indexOf(calibrationState(wrench, today));
   return (
-    <Ledger label={t('wrenches.title')}>
-      {wrenches
-        .toSorted((a, b) => rank(a) - rank(b) || a.lowestNm - b.lowestNm)
-        .map((wrench) => (
-          <WrenchRow key={wrench.id} wrench={wrench} today={today} onCalibrate={onCalibrate} />
-        ))}
-    </Ledger>
+    <div className="wrench-list">
+      <Ledger label={t('wrenches.title')}>
+        {wrenches
+          .toSorted((a, b) => rank(a) - rank(b) || a.lowestNm - b.lowestNm)
+          .map((wrench) => (
+            <WrenchRow key={wrench.id} wrench={wrench} today={today} onCalibrate={onCalibrate} />
+          ))}
+      </Ledger>
+    </div>
   );
 }
 
@@ -43,7 +45,7 @@ function WrenchRow({ wrench, today, onCalibrate }: WrenchRowProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const { calibration } = wrench;
-  const figure = (torqueNm: number) => showTorqueFigure(torqueNm, 'N·m', language);
+  const figure = (torqueNm: number) => showNumber(Number(torqueNm.toPrecision(4)), language);
   return (
     <LedgerRow
       title={wrench.name}

@@ -9,6 +9,8 @@ import { MendList } from './mend-list.tsx';
 interface EditorFootProps {
   readonly reading: JointReading;
   readonly isDirty: boolean;
+  /** There is something that is not released yet. */
+  readonly canRelease: boolean;
   readonly isBusy: boolean;
   /** Every fault is wanted, also of fields nobody has been in. */
   readonly onAsk: () => void;
@@ -17,7 +19,7 @@ interface EditorFootProps {
 }
 
 /** What is left to mend, and the two ways on: keep the draft, release it. */
-export function EditorFoot({ reading, isDirty, isBusy, onAsk, onSave, onRelease }: EditorFootProps) {
+export function EditorFoot({ reading, isDirty, canRelease, isBusy, onAsk, onSave, onRelease }: EditorFootProps) {
   const { t } = useTranslation('lead');
   const [isListed, setListed] = useState(false);
   const [isReleasing, setReleasing] = useState(false);
@@ -44,7 +46,11 @@ export function EditorFoot({ reading, isDirty, isBusy, onAsk, onSave, onRelease 
           <Button isDisabled={isBusy || !isDirty} onPress={reading.content ? onSave : list}>
             {t('editor.save')}
           </Button>
-          <Button kind="primary" isDisabled={isBusy} onPress={count > 0 ? list : () => setReleasing(true)}>
+          <Button
+            kind="primary"
+            isDisabled={isBusy || !canRelease}
+            onPress={count > 0 ? list : () => setReleasing(true)}
+          >
             {t('editor.release')}
           </Button>
         </div>

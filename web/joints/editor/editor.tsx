@@ -21,6 +21,8 @@ import { StagesPart } from './stages-part.tsx';
 
 interface EditorProps {
   readonly initial: JointForm;
+  /** What is kept so far is a draft, not a released revision. */
+  readonly hasDraft: boolean;
   /** Keeps the draft; false when it could not be kept. */
   readonly onSave: (content: JointContent) => Promise<boolean>;
   readonly onRelease: () => Promise<void>;
@@ -28,7 +30,7 @@ interface EditorProps {
 }
 
 /** A joint being written. */
-export function Editor({ initial, onSave, onRelease, isBusy }: EditorProps) {
+export function Editor({ initial, hasDraft, onSave, onRelease, isBusy }: EditorProps) {
   const language = useLanguage();
   const [form, setForm] = useState(initial);
   const [kept, setKept] = useState(initial);
@@ -58,6 +60,7 @@ export function Editor({ initial, onSave, onRelease, isBusy }: EditorProps) {
       <EditorFoot
         reading={reading}
         isDirty={form !== kept}
+        canRelease={hasDraft || form !== initial}
         isBusy={isBusy}
         onAsk={() => setAskedFor(true)}
         onSave={() => void save()}

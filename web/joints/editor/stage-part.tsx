@@ -37,7 +37,7 @@ export function StagePart(props: StagePartProps) {
     <section className="stage" aria-label={t('stage.number', { number: index + 1 })}>
       <div className="stage-head">
         <h3 className="stage-number">{t('stage.number', { number: index + 1 })}</h3>
-        <StageButtons {...props} />
+        {props.count > 1 ? <StageButtons {...props} /> : null}
       </div>
       <Select
         label={t('stage.kind')}
@@ -74,7 +74,7 @@ function StageButtons({ index, count, onMove, onRemove }: StagePartProps) {
       >
         {t('common.down')}
       </Button>
-      <Button kind="quiet" isDisabled={count === 1} label={t('stage.remove-label', { number })} onPress={onRemove}>
+      <Button kind="quiet" label={t('stage.remove-label', { number })} onPress={onRemove}>
         {t('common.remove')}
       </Button>
     </div>
