@@ -14,9 +14,28 @@ export interface Engine {
   readonly writing: Database;
   /** What the medium refused, in words and with a remedy; undefined when the error is a bug. */
   explain(error: unknown): Failure | undefined;
+  /** A place beside the database for what may not be kept; it may grow larger than memory and is gone when closed. */
+  spool(): Spool;
   /** Changes when another process has committed something; costs microseconds. */
   dataVersion(): number;
   close(): Promise<void>;
+}
+
+/** An entry in its place of waiting, in the form in which it will be stored. */
+export interface SpooledEntry {
+  readonly id: string;
+  readonly seq: number;
+  readonly entry: string;
+  readonly samples: Uint8Array | null;
+}
+
+export interface Spool {
+  put(entry: SpooledEntry): void;
+  /** The entries under these identities, as text. */
+  find(ids: readonly string[]): readonly string[];
+  /** All of them in order, page by page. */
+  pages(): Iterable<readonly SpooledEntry[]>;
+  close(): void;
 }
 
 /** What a transaction needs of an engine. */
@@ -33,20 +52,13 @@ export async function attempt<T>(engine: Pick<Engine, 'explain'>, work: () => Pr
   }
 }
 
-/**
- * Runs work in one transaction: committed when it succeeds, rolled back when it fails or throws,
- * and also when what came of it is not worth keeping.
- */
-export function transact<T>(
-  engine: Writer,
-  work: (trx: Transaction) => Promise<Result<T>>,
-  isKept: (value: T) => boolean = () => true,
-): Promise<Result<T>> {
+/** Runs work in one transaction: committed when it succeeds, rolled back when it fails or throws. */
+export function transact<T>(engine: Writer, work: (trx: Transaction) => Promise<Result<T>>): Promise<Result<T>> {
   return attempt(engine, async () => {
     const trx = await engine.writing.startTransaction().execute();
     try {
       const result = await work(trx);
-      await (result.ok && isKept(result.value) ? trx.commit() : trx.rollback()).execute();
+      await (result.ok ? trx.commit() : trx.rollback()).execute();
       return result;
     } catch (error) {
       if (!trx.isCommitted && !trx.isRolledBack) await trx.rollback().execute();

@@ -4,10 +4,10 @@ import { type Store, storeOn } from './store.ts';
 
 export type { Demo, DemoState } from './demo.ts';
 export type { AppendOptions } from './jobs/append.ts';
-export type { Intake, Outcome, Tally } from './jobs/append-many.ts';
 export type { Appended, Decide, Known, Traces } from './jobs/decided.ts';
 export type { EntryRange } from './jobs/entries.ts';
 export type { Jobs } from './jobs/index.ts';
+export type { Intake, Outcome, Tally } from './jobs/intake.ts';
 export type { JobSummary, Retorque } from './jobs/job.ts';
 export type { Changes } from './jobs/reading.ts';
 export type { JointHistory, JointSummary, Joints } from './joints.ts';

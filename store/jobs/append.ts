@@ -1,17 +1,13 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import type { Entry, Seal } from '@clampwright/core/record';
 import { type Engine, type Transaction, transact } from '../engine.ts';
-import { type Appended, appendDecided, type Decide, type Traces } from './decided.ts';
+import { type Appended, type Asked, appendDecided, type Decide } from './decided.ts';
 import type { FoldedJobs } from './folded-jobs.ts';
 import { movedJob } from './job.ts';
+import { shelfOn } from './shelf.ts';
 import type { AppendStatements } from './statements.ts';
-import { insertTraces } from './traces.ts';
 
-export interface AppendOptions {
-  /** Identities that `decide` wants to see if they are stored in this job: the command's own first. */
-  readonly lookUp?: readonly string[];
-  /** Traces of the pulls that may come of it. */
-  readonly traces?: Traces;
+export interface AppendOptions extends Asked {
   /** Signs the chain in the same transaction when the job is closed. */
   readonly seal?: (last: Entry) => Seal;
 }
@@ -33,9 +29,8 @@ export async function append(
   const result = await transact(engine, async (trx) => {
     const state = await folded.current(trx, jobId);
     if (!state) return noJob(jobId);
-    const appended = await appendDecided({ trx, statements, state, seen: new Map() }, options.lookUp ?? [], decide);
+    const appended = await appendDecided({ shelf: shelfOn(trx, statements), state, seen: new Map() }, options, decide);
     if (!appended.ok || appended.value.already) return appended;
-    await insertTraces(trx, appended.value, options.traces);
     await insertSeal(trx, appended.value.entries, options.seal);
     await statements.moveJob(trx, movedJob(appended.value.state));
     return appended;

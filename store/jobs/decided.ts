@@ -1,9 +1,7 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import { canonical, chain, type Entry, type EntryDraft, type JobState, type Trace } from '@clampwright/core/record';
-import type { Transaction } from '../engine.ts';
-import { entryToRow, findEntries } from './entries.ts';
 import { stateAfter } from './folded-jobs.ts';
-import type { AppendStatements } from './statements.ts';
+import type { Shelf } from './shelf.ts';
 
 /** Entries that are stored under the identities that were looked up, by identity. */
 export type Known = ReadonlyMap<string, Entry>;
@@ -20,30 +18,34 @@ export interface Appended {
   readonly already: boolean;
 }
 
-/** A job while a transaction appends to it. */
+/** What is handed over with a decision. */
+export interface Asked {
+  /** Identities that `decide` wants to see if they are stored in this job: the command's own first. */
+  readonly lookUp?: readonly string[];
+  /** Traces of the pulls that may come of it. */
+  readonly traces?: Traces;
+}
+
+/** A job while it is appended to. */
 export interface Appending {
-  readonly trx: Transaction;
-  readonly statements: AppendStatements;
+  readonly shelf: Shelf;
   readonly state: JobState;
   /** Every identity that was looked up, with its entry, whatever job that is in. */
   readonly seen: Map<string, Entry | undefined>;
 }
 
-/** Looks identities up once; what a transaction adds itself it notes itself. */
-export async function lookUp(
-  { trx, statements, seen }: Omit<Appending, 'state'>,
-  ids: readonly string[],
-): Promise<void> {
+/** Looks identities up once; what is added meanwhile is noted as it is added. */
+export async function lookUp({ shelf, seen }: Omit<Appending, 'state'>, ids: readonly string[]): Promise<void> {
   const unseen = ids.filter((id) => !seen.has(id));
   if (unseen.length === 0) return;
   for (const id of unseen) seen.set(id, undefined);
-  for (const entry of await findEntries(trx, statements, unseen)) seen.set(entry.id, entry);
+  for (const entry of await shelf.find(unseen)) seen.set(entry.id, entry);
 }
 
-/** Decides and inserts; the state moves on only in what is returned. */
+/** Decides and puts away; the state moves on only in what is returned. */
 export async function appendDecided(
   at: Appending,
-  asked: readonly string[],
+  { lookUp: asked = [], traces = {} }: Asked,
   decide: Decide,
 ): Promise<Result<Appended & { readonly state: JobState }>> {
   await lookUp(at, asked);
@@ -58,7 +60,7 @@ export async function appendDecided(
   );
   const stored = drafts.value.flatMap(({ id }) => at.seen.get(id) ?? []);
   if (stored.length > 0) return sameAgain(state, drafts.value, stored);
-  return ok({ ...(await insertDrafts(at, drafts.value)), already: false });
+  return ok({ ...(await putDrafts(at, drafts.value, traces)), already: false });
 }
 
 function ownEntry({ seen, state }: Appending, id: string): readonly (readonly [string, Entry])[] {
@@ -66,13 +68,20 @@ function ownEntry({ seen, state }: Appending, id: string): readonly (readonly [s
   return entry?.jobId === state.jobId ? [[id, entry]] : [];
 }
 
-async function insertDrafts({ trx, statements, state, seen }: Appending, drafts: readonly EntryDraft[]) {
+async function putDrafts({ shelf, state, seen }: Appending, drafts: readonly EntryDraft[], traces: Traces) {
   const entries = chain(state, drafts);
   for (const entry of entries) {
-    await statements.insertEntry(trx, entryToRow(entry));
+    await shelf.put(entry, traceOf(entry, traces));
     seen.set(entry.id, entry);
   }
   return { entries, state: entries.reduce(stateAfter, state) };
+}
+
+function traceOf({ id, body }: Entry, traces: Traces): Trace | undefined {
+  if (body.kind !== 'pull' || !body.pull.trace) return undefined;
+  const trace = traces[id];
+  if (!trace) throw new Error(`pull ${id} names a trace that was not handed over`);
+  return trace;
 }
 
 /** The same identities may come again with the same content; anything else is two things under one name. */

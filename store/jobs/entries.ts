@@ -4,8 +4,9 @@ import type { Database } from '../engine.ts';
 import type { EntriesTable } from '../tables.ts';
 import type { AppendStatements } from './statements.ts';
 
-export const entryFromRow = ({ entry }: Pick<Selectable<EntriesTable>, 'entry'>): Entry =>
-  entrySchema.parse(JSON.parse(entry));
+export const entryFromText = (text: string): Entry => entrySchema.parse(JSON.parse(text));
+
+export const entryFromRow = ({ entry }: Pick<Selectable<EntriesTable>, 'entry'>): Entry => entryFromText(entry);
 
 export const entryToRow = (entry: Entry): Omit<Selectable<EntriesTable>, 'arrival'> => ({
   job_id: entry.jobId,

@@ -2,8 +2,7 @@ import { promisify } from 'node:util';
 import { deflateRaw, inflateRaw } from 'node:zlib';
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import { type Trace, traceSchema } from '@clampwright/core/record';
-import type { Database, Transaction } from '../engine.ts';
-import type { Appended, Traces } from './decided.ts';
+import type { Database } from '../engine.ts';
 
 const compress = promisify(deflateRaw);
 const expand = promisify(inflateRaw);
@@ -11,7 +10,8 @@ const expand = promisify(inflateRaw);
 /** First byte: how the rest is written. 1: JSON, deflated (RFC 1951), which keeps every digit of every sample. */
 const DEFLATED_JSON = 1;
 
-async function pack(trace: Trace): Promise<Uint8Array> {
+/** Samples of a trace in the form in which they are stored. */
+export async function pack(trace: Trace): Promise<Uint8Array> {
   return Buffer.concat([Buffer.of(DEFLATED_JSON), await compress(JSON.stringify(trace))]);
 }
 
@@ -20,24 +20,6 @@ async function unpack(samples: Uint8Array): Promise<Trace> {
   if (form !== DEFLATED_JSON) throw new Error(`a trace in form ${form}, which this version does not know`);
   const text = await expand(samples.subarray(1));
   return traceSchema.parse(JSON.parse(text.toString('utf8')));
-}
-
-/** Stores the trace of every new pull that names one. */
-export async function insertTraces(
-  trx: Transaction,
-  { entries, already }: Appended,
-  traces: Traces = {},
-): Promise<void> {
-  if (already) return;
-  for (const { id, jobId, body } of entries) {
-    if (body.kind !== 'pull' || !body.pull.trace) continue;
-    const trace = traces[id];
-    if (!trace) throw new Error(`pull ${id} names a trace that was not handed over`);
-    await trx
-      .insertInto('traces')
-      .values({ pull_id: id, job_id: jobId, samples: await pack(trace) })
-      .execute();
-  }
 }
 
 export async function readTrace(db: Database, pullId: string): Promise<Result<Trace>> {

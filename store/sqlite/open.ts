@@ -12,12 +12,16 @@ import { explain } from './explain.ts';
 import { readHeader } from './header.ts';
 import { patiently } from './patience.ts';
 import { APPLICATION_ID, refuseContent, refuseHeader } from './refusal.ts';
+import { openSpool } from './spool.ts';
 
 const DATABASE_FILE = 'clampwright.sqlite';
 
 /** The writer waits outside the library, see `patiently`; readers meet a lock only while a log is recovered. */
 const WRITER_BUSY_MS = 25;
 const READER_BUSY_MS = 5000;
+
+/** A long transaction swells the log; afterwards the disk gets its space back. */
+const LOG_KEPT_BYTES = 64 * 1024 * 1024;
 
 const NO_LOG: Failure = {
   kind: 'unavailable',
@@ -62,6 +66,7 @@ async function prepareFile(handle: BetterSqlite.Database): Promise<Result<number
   if (handle.pragma('journal_mode', { simple: true }) !== 'wal') return failed(NO_LOG);
   handle.pragma('synchronous = full');
   handle.pragma('foreign_keys = on');
+  handle.pragma(`journal_size_limit = ${LOG_KEPT_BYTES}`);
   return bringUpToDate(handle, { writing: builderOn(handle), explain });
 }
 
@@ -87,6 +92,7 @@ function engineOn(writer: BetterSqlite.Database, reader: BetterSqlite.Database):
     reading,
     writing,
     explain,
+    spool: openSpool,
     dataVersion: () => z.number().parse(version.get()),
     close: async () => {
       await writing.destroy();

@@ -1,8 +1,8 @@
 import { decide, exportRecord, type IncomingPull, verifyRecord } from '@clampwright/core/record';
 import { describe, expect, it } from 'vitest';
-import type { Intake, Outcome } from '../../jobs/append-many.ts';
+import type { Intake, Outcome } from '../../jobs/intake.ts';
 import type { Store } from '../../store.ts';
-import { firstEntries, hubSheet, instant, pullNumber, technician } from '../workshop.ts';
+import { deciding, firstEntries, hubSheet, instant, pullNumber, technician } from '../workshop.ts';
 import { failureOf, freshStore, type OpenStore, valueOf } from './folder.ts';
 
 const sheet = hubSheet('tower 3');
@@ -32,6 +32,8 @@ const taking = (told: Outcome[], keep?: Intake<IncomingPull>['keep']): Intake<In
   told: (_, outcome) => told.push(outcome),
   ...(keep ? { keep } : {}),
 });
+
+const noting = (text: string) => deciding({ kind: 'note', text }, 20 + text.length);
 
 export function takesLongLists(open: OpenStore): void {
   describe('a long list', () => {
@@ -65,15 +67,24 @@ export function takesLongLists(open: OpenStore): void {
       expect(told[3]).toMatchObject({ kind: 'already', entries: [{ id: pullNumber(jobId, 3).id }] });
     });
 
-    it('stores what stands in it twice once', async () => {
+    it.for(['each-batch', 'all-or-nothing'] as const)('stores what stands in it twice once: %s', async (keep) => {
       const store = await opened(open);
       const twice = [...pullsOf(6), ...pullsOf(6)];
       for (const [size, expected] of [
         [12, 6],
         [4, 0],
       ] as const) {
-        const tally = valueOf(await store.jobs.appendMany(jobId, inBatches(twice, size), taking([])));
+        const tally = valueOf(await store.jobs.appendMany(jobId, inBatches(twice, size), taking([], keep)));
         expect(tally).toEqual({ added: expected, already: 12 - expected, refused: 0, kept: true });
+      }
+    });
+
+    it('meets its own earlier lines also across batches', async () => {
+      for (const keep of ['each-batch', 'all-or-nothing', 'nothing'] as const) {
+        const store = await opened(open);
+        const twice = [...pullsOf(6), ...pullsOf(6)];
+        const tally = valueOf(await store.jobs.appendMany(jobId, inBatches(twice, 4), taking([], keep)));
+        expect(tally).toEqual({ added: 6, already: 6, refused: 0, kept: keep !== 'nothing' });
       }
     });
 
@@ -100,6 +111,48 @@ export function takesLongLists(open: OpenStore): void {
       expect(valueOf(await store.jobs.get(jobId)).lastSeq).toBe(2);
       valueOf(await store.jobs.appendMany(jobId, inBatches(pullsOf(1), 1), taking([])));
       expect(valueOf(await store.jobs.entries(jobId))).toHaveLength(3);
+    });
+
+    it('keeps nobody waiting while it is read, however slowly it comes', async () => {
+      const store = await opened(open);
+      const other = hubSheet('tower 4');
+      valueOf(await store.jobs.open(firstEntries(other)));
+      for (const keep of ['each-batch', 'all-or-nothing', 'nothing'] as const) {
+        async function* slowly(): AsyncGenerator<readonly IncomingPull[]> {
+          yield pullsOf(3);
+          valueOf(await store.jobs.append(other.id, noting(keep)));
+          yield pullsOf(6);
+        }
+        valueOf(await store.jobs.appendMany(jobId, slowly(), taking([], keep)));
+      }
+      expect(valueOf(await store.jobs.get(other.id)).lastSeq).toBe(5);
+    });
+
+    it('is not kept as a whole when somebody worked on the job meanwhile', async () => {
+      const store = await opened(open);
+      async function* disturbed(): AsyncGenerator<readonly IncomingPull[]> {
+        yield pullsOf(3);
+        valueOf(await store.jobs.append(jobId, noting('wind from the west')));
+      }
+      const taken = await store.jobs.appendMany(jobId, disturbed(), taking([], 'all-or-nothing'));
+      expect(failureOf(taken)).toMatchObject({
+        kind: 'conflict',
+        message: expect.stringContaining('Take it in again'),
+      });
+      expect(valueOf(await store.jobs.get(jobId)).lastSeq).toBe(3);
+      const again = await store.jobs.appendMany(jobId, inBatches(pullsOf(3), 2), taking([], 'all-or-nothing'));
+      expect(valueOf(again)).toEqual({ added: 3, already: 0, refused: 0, kept: true });
+    });
+
+    it('brings its traces along', async () => {
+      const store = await opened(open);
+      const trace = { timeS: [0, 1], angleDeg: [0, 30], torqueNm: [0, 30] };
+      for (const [n, keep] of (['each-batch', 'all-or-nothing'] as const).entries()) {
+        const pull = pullNumber(jobId, n, { trace });
+        const intake = { ...taking([], keep), traces: ({ id }: IncomingPull) => ({ [id]: trace }) };
+        valueOf(await store.jobs.appendMany(jobId, inBatches([pull], 1), intake));
+        expect(valueOf(await store.jobs.trace(pull.id))).toEqual(trace);
+      }
     });
 
     it('stops where its source breaks off and keeps the batches before', async () => {

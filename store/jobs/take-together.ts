@@ -1,0 +1,73 @@
+import { failed, ok, type Result } from '@clampwright/core/failure';
+import type { JobState } from '@clampwright/core/record';
+import { attempt, type Spool, transact } from '../engine.ts';
+import { type Appender, noJob } from './append.ts';
+import { findEntries } from './entries.ts';
+import { type Intake, NOTHING, type Tally, takeBatch, told } from './intake.ts';
+import { movedJob } from './job.ts';
+import { insertSamples, shelfAside } from './shelf.ts';
+
+/**
+ * Takes a list in as a whole or not at all. It is decided aside, however slowly it comes, so that nobody waits for it;
+ * only when all of it is known to be good is it stored, in one transaction.
+ */
+export async function takeTogether<Item>(
+  at: Appender,
+  jobId: string,
+  batches: AsyncIterable<readonly Item[]>,
+  intake: Intake<Item>,
+): Promise<Result<Tally>> {
+  const { engine, statements } = at;
+  return attempt(engine, async () => {
+    const before = await at.folded.current(engine.reading, jobId);
+    if (!before) return noJob(jobId);
+    const spool = engine.spool();
+    try {
+      const shelf = shelfAside(engine.reading, statements, spool);
+      let state = before;
+      let tally = NOTHING;
+      for await (const batch of batches) {
+        const taken = await takeBatch(shelf, state, batch, intake);
+        state = taken.state;
+        tally = told(tally, taken, intake);
+      }
+      if (intake.keep === 'nothing' || tally.refused > 0) return ok({ ...tally, kept: false });
+      const stored = await storeSpooled(at, before, state, spool);
+      return stored.ok ? ok(tally) : stored;
+    } finally {
+      spool.close();
+    }
+  });
+}
+
+/** Stores what was decided aside, unless somebody worked on the job meanwhile. */
+async function storeSpooled(
+  { engine, folded, statements }: Appender,
+  before: JobState,
+  after: JobState,
+  spool: Spool,
+): Promise<Result<undefined>> {
+  const { jobId } = after;
+  const stored = await transact(engine, async (trx) => {
+    const [head] = await statements.headOf(trx, { jobId });
+    if (head?.last_hash !== before.lastHash) return failed(MEANWHILE);
+    for (const page of spool.pages()) {
+      const ids = page.map(({ id }) => id);
+      if ((await findEntries(trx, statements, ids)).length > 0) return failed(MEANWHILE);
+      for (const { id, seq, entry, samples } of page) {
+        await statements.insertEntry(trx, { job_id: jobId, seq, id, entry });
+        if (samples) await insertSamples(trx, { id, jobId }, samples);
+      }
+    }
+    await statements.moveJob(trx, movedJob(after));
+    return ok(undefined);
+  });
+  if (stored.ok) folded.keep(after);
+  return stored;
+}
+
+const MEANWHILE = {
+  kind: 'conflict',
+  message: 'Somebody worked on this job while the list was read; nothing of it was kept. Take it in again.',
+  current: null,
+} as const;
