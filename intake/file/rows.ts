@@ -33,7 +33,7 @@ type Cut = { readonly row: Row | BrokenRow; readonly next: number; readonly line
  * Cuts text into rows and cells piece by piece (RFC 4180, any delimiter; line ends LF, CR LF or CR).
  *
  * A row with a broken quote is told by its line, and reading goes on with the line after it: an unclosed quote
- * swallows no good lines. Lines without a quote take a fast way: measured at about the rate of `split`.
+ * swallows no good lines. Lines without a quote take a fast way.
  */
 export function rowSplitter(delimiter: string): RowSplitter {
   let rest = '';
