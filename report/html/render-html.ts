@@ -82,7 +82,7 @@ function table({ caption, columns, groups }: TableBlock): Html {
   const head = columns.map((column) =>
     isBelow(column) ? html`` : html`<th scope="col"${side(column)}>${column.title}</th>`,
   );
-  return html`<div class="wide"><table>${caption === '' ? [] : html`<caption>${caption}</caption>`}<thead><tr>${head}</tr></thead>
+  return html`<div class="wide" tabindex="0" role="region" aria-label="${caption || columns.map(({ title }) => title).join(', ')}"><table>${caption === '' ? [] : html`<caption>${caption}</caption>`}<thead><tr>${head}</tr></thead>
 ${groups.map((group) => rowGroup(group, columns))}</table></div>\n`;
 }
 

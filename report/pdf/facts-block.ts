@@ -1,6 +1,6 @@
 import type { Fact } from '@clampwright/core/record';
 import type { Sheet, StructureElement } from './sheet.ts';
-import { STYLES } from './type.ts';
+import { STYLES, type Style } from './type.ts';
 
 const LABEL_SHARE = 0.27;
 const GUTTER_PT = 10;
@@ -53,12 +53,26 @@ function setFigureLine(sheet: Sheet, facts: readonly Fact[]): void {
   const labels = facts.map(({ label }) => sheet.wrapping.linesOf(label, STYLES.label, columnPt - GUTTER_PT));
   const labelsPt = Math.max(...labels.map((lines) => lines.length)) * STYLES.label.leadPt;
   sheet.need(STYLES.figure.leadPt + labelsPt);
+  const list = sheet.pdf.struct('L');
+  sheet.root.add(list);
   for (const [index, { value }] of facts.entries()) {
     const x = sheet.left + index * columnPt;
-    sheet.tagged(sheet.root, 'P', {}, () => {
-      sheet.line(value, STYLES.figure, x, sheet.y);
-      sheet.lines(labels[index]!, STYLES.label, x, sheet.y + STYLES.figure.leadPt, 'quiet');
-    });
+    const item = sheet.pdf.struct('LI');
+    list.add(item);
+    const style = fitting(sheet, value, columnPt - GUTTER_PT);
+    const figureY = sheet.y + STYLES.figure.leadPt - style.leadPt;
+    sheet.tagged(item, 'LBody', {}, () => sheet.line(value, style, x, figureY));
+    const labelY = sheet.y + STYLES.figure.leadPt;
+    sheet.tagged(item, 'Lbl', {}, () => sheet.lines(labels[index]!, STYLES.label, x, labelY, 'quiet'));
+    item.end();
   }
+  list.end();
   sheet.y += STYLES.figure.leadPt + labelsPt + 12;
+}
+
+/** The style of figures, or as much smaller as the figure is too wide. */
+function fitting(sheet: Sheet, value: string, widthPt: number): Style {
+  const { face, sizePt, leadPt } = STYLES.figure;
+  const share = Math.min(1, widthPt / sheet.wrapping.widthOf(value, STYLES.figure));
+  return { face, sizePt: sizePt * share, leadPt: leadPt * share };
 }

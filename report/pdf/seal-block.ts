@@ -23,7 +23,7 @@ export function setSeal(sheet: Sheet, seal: SealBlock): void {
   const height = Math.max(factsHeight, BARCODE_PT);
   sheet.need(height + GAP_PT + text.length * STYLES.body.leadPt);
   const top = sheet.y;
-  const list = sheet.pdf.struct('Sect');
+  const list = sheet.pdf.struct('L');
   sheet.root.add(list);
   for (const { label, value } of facts) setSealFact(sheet, list, label, value);
   list.end();
@@ -33,12 +33,14 @@ export function setSeal(sheet: Sheet, seal: SealBlock): void {
   sheet.y += text.length * STYLES.body.leadPt;
 }
 
-function setSealFact(sheet: Sheet, parent: StructureElement, label: string, value: readonly string[]): void {
-  sheet.tagged(parent, 'P', {}, () => {
-    sheet.line(label, STYLES.label, sheet.left, sheet.y, 'quiet');
-    sheet.lines(value, STYLES.table, sheet.left, sheet.y + STYLES.label.leadPt);
-  });
-  sheet.y += STYLES.label.leadPt + value.length * STYLES.table.leadPt + 4;
+function setSealFact(sheet: Sheet, list: StructureElement, label: string, value: readonly string[]): void {
+  const item = sheet.pdf.struct('LI');
+  list.add(item);
+  sheet.tagged(item, 'Lbl', {}, () => sheet.line(label, STYLES.label, sheet.left, sheet.y, 'quiet'));
+  sheet.y += STYLES.label.leadPt;
+  sheet.tagged(item, 'LBody', {}, () => sheet.lines(value, STYLES.table, sheet.left, sheet.y));
+  item.end();
+  sheet.y += value.length * STYLES.table.leadPt + 4;
 }
 
 function drawBarcode(sheet: Sheet, { barcode }: SealBlock, x: number, y: number): void {

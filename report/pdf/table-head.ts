@@ -25,12 +25,15 @@ export function setHead(run: Run): void {
   }
   const row = sheet.pdf.struct('TR');
   element.add(row);
-  for (const index of table.columns.keys()) sheet.tagged(row, 'TH', { scope: 'Column' }, () => drawTitle(run, index));
+  for (const [index, { title }] of table.columns.entries()) {
+    const isBeside = run.bands[0]!.includes(index);
+    sheet.tagged(row, 'TH', { scope: 'Column', ...(isBeside ? {} : { alt: title }) }, () => drawTitle(run, index));
+  }
   row.end();
   underTitles(run);
 }
 
-/** A column below has no place for a title; its text speaks for itself. */
+/** A column below has no place for a title: its text speaks for itself. */
 function drawTitle(run: Run, index: number): void {
   if (run.bands[0]!.includes(index))
     drawLines(run.sheet, run.slots[index]!, titleLines(run, index), TITLE_STYLE, 'quiet');

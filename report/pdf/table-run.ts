@@ -81,7 +81,9 @@ export function drawLines(
   indentPt = 0,
 ): void {
   for (const [number, line] of lines.entries()) {
-    const x = slot.isRight ? slot.leftPt + slot.widthPt - sheet.wrapping.widthOf(line, style) : slot.leftPt + indentPt;
+    const x = slot.isRight
+      ? slot.leftPt + slot.widthPt - sheet.wrapping.widthOf(line.trimEnd(), style)
+      : slot.leftPt + indentPt;
     sheet.line(line, style, x, sheet.y + number * style.leadPt, ink);
   }
 }

@@ -23,18 +23,15 @@ export const STYLES = {
   label: { face: 'regular', sizePt: 7.5, leadPt: 10 },
 } as const satisfies Record<string, Style>;
 
-const FILES: Readonly<Record<Face, string>> = {
-  regular: '400Regular/NotoSans_400Regular.ttf',
-  semibold: '600SemiBold/NotoSans_600SemiBold.ttf',
-  bold: '700Bold/NotoSans_700Bold.ttf',
-};
-
 export type Faces = Readonly<Record<Face, Uint8Array>>;
 
 /** Noto Sans (SIL Open Font License 1.1), to be embedded. */
 export async function loadFaces(): Promise<Faces> {
-  const { resolve } = createRequire(import.meta.url);
-  const load = (face: Face) => readFile(resolve(`@expo-google-fonts/noto-sans/${FILES[face]}`));
-  const [regular, semibold, bold] = await Promise.all([load('regular'), load('semibold'), load('bold')]);
+  const require = createRequire(import.meta.url);
+  const [regular, semibold, bold] = await Promise.all([
+    readFile(require.resolve('@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf')),
+    readFile(require.resolve('@expo-google-fonts/noto-sans/600SemiBold/NotoSans_600SemiBold.ttf')),
+    readFile(require.resolve('@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf')),
+  ]);
   return { regular, semibold, bold };
 }

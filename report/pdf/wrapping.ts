@@ -29,13 +29,15 @@ export class Wrapping {
   }
 
   /**
-   * The text in lines no wider than `widthPt`. Words too long for a line are cut; a character that the
-   * face does not have is written as its code point, so that nothing disappears.
+   * The text in lines no wider than `widthPt`. A line that ends between words keeps its space, so that the words
+   * stay apart for whoever does not see the lines. Words too long for a line are cut; a character that the face
+   * does not have is written as its code point, so that nothing disappears.
    */
   linesOf(text: string, style: Style, widthPt: number): readonly string[] {
-    return printable(text, this.#has)
+    const lines = printable(text, this.#has)
       .split('\n')
       .flatMap((paragraph) => this.#wrapped(paragraph, style, widthPt));
+    return [...lines.slice(0, -1), lines.at(-1)!.trimEnd()];
   }
 
   /** Width of the longest word and of the longest line. */
@@ -48,12 +50,12 @@ export class Wrapping {
   #wrapped(paragraph: string, style: Style, widthPt: number): readonly string[] {
     const lines: string[] = [];
     let line = '';
-    for (const word of paragraph.split(' ').flatMap((word) => this.#cut(word, style, widthPt))) {
-      const longer = line === '' ? word : `${line} ${word}`;
-      if (line !== '' && this.#lineWidth(longer, style) > widthPt) {
+    for (const piece of paragraph.split(' ').flatMap((word) => this.#pieces(word, style, widthPt))) {
+      if (line !== '' && this.#lineWidth(line + piece, style) > widthPt) {
         lines.push(line);
-        line = word;
-      } else line = longer;
+        line = '';
+      }
+      line += piece;
     }
     return [...lines, line];
   }
@@ -61,11 +63,13 @@ export class Wrapping {
   /** Sum over the words: kerning across a space is far below the slack of a line. */
   #lineWidth(line: string, style: Style): number {
     const space = this.widthOf(' ', style);
-    return line.split(' ').reduce((sum, word) => sum + this.widthOf(word, style) + space, -space);
+    const words = line.trimEnd().split(' ');
+    return words.reduce((sum, word) => sum + this.widthOf(word, style) + space, -space);
   }
 
-  #cut(word: string, style: Style, widthPt: number): readonly string[] {
-    if (this.widthOf(word, style) <= widthPt) return [word];
+  /** The word with its space, or what fits of it line by line; only the last piece has the space. */
+  #pieces(word: string, style: Style, widthPt: number): readonly string[] {
+    if (this.widthOf(word, style) <= widthPt) return [`${word} `];
     const pieces: string[] = [];
     let piece = '';
     for (const character of word) {
@@ -75,7 +79,7 @@ export class Wrapping {
       }
       piece += character;
     }
-    return [...pieces, piece];
+    return [...pieces, `${piece} `];
   }
 }
 
