@@ -12,5 +12,8 @@ export default defineConfig({
     alias: [{ find: /^@clampwright\/core\/(.+)$/, replacement: here('../core/$1/index.ts') }],
   },
   build: { outDir: here('dist/app'), emptyOutDir: true, target: 'es2022' },
-  server: { proxy: { '/api': process.env['CLAMPWRIGHT_URL'] ?? 'http://127.0.0.1:4700' } },
+  // The server refuses what comes from a foreign origin, so the host that the browser asked for is handed on.
+  server: {
+    proxy: { '/api': { target: process.env['CLAMPWRIGHT_URL'] ?? 'http://127.0.0.1:4700', changeOrigin: false } },
+  },
 });

@@ -29,7 +29,7 @@ export function JobRow({ job }: { readonly job: JobListItem }) {
         <Link
           to="/jobs/$jobId/continue"
           params={{ jobId: job.id }}
-          className={buttonClass('primary', 'work')}
+          className={buttonClass(job.done === 0 ? 'plain' : 'primary', 'work')}
           aria-label={t(job.done === 0 ? 'job.begin-named' : 'job.continue-named', { title: job.title })}
         >
           {t(job.done === 0 ? 'job.begin' : 'job.continue')}

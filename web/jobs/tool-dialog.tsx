@@ -1,4 +1,4 @@
-import type { JointState } from '@clampwright/core/record';
+import type { JobJoint, JointState } from '@clampwright/core/record';
 import type { Tool } from '@clampwright/core/wrench';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
@@ -10,8 +10,9 @@ import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
 import { Tick } from '../parts/tick.tsx';
 import type { JobInHand } from './job-in-hand.ts';
 import { ReasonDialog } from './reason-dialog.tsx';
-import { assessFor } from './tool-assessment.ts';
-import { type ToolChoice, ToolFields, toolOf } from './tool-fields.tsx';
+import { assessFor, refusedWrenches } from './tool-assessment.ts';
+import { type ToolChoice, toolOf } from './tool-choice.ts';
+import { ToolFields } from './tool-fields.tsx';
 import { ToolFit } from './tool-fit.tsx';
 import { toolName } from './tool-name.ts';
 import { toolboxQuery } from './toolbox-query.ts';
@@ -28,6 +29,7 @@ interface ToolDialogProps {
 export function ToolDialog({ job, joint, onClose }: ToolDialogProps) {
   const { t } = useTranslation();
   const toolbox = useQuery(toolboxQuery);
+  const now = useNow();
   const before = joint.tools.at(-1);
   const [choice, setChoice] = useState<ToolChoice>({
     wrenchId: before?.wrench.id ?? '',
@@ -43,12 +45,22 @@ export function ToolDialog({ job, joint, onClose }: ToolDialogProps) {
       {toolbox.data?.wrenches.length === 0 ? (
         <EmptyState title={t('tool.no-wrenches')} text={t('tool.no-wrenches-text')} />
       ) : null}
-      {toolbox.data ? <ToolFields toolbox={toolbox.data} choice={choice} onChange={setChoice} /> : null}
+      {toolbox.data ? (
+        <ToolFields
+          toolbox={toolbox.data}
+          choice={choice}
+          onChange={setChoice}
+          refusedIds={refusedWrenches(toolbox.data, choice, jointsOf(job, refs), now.toISOString())}
+        />
+      ) : null}
       <JointTicks job={job} refs={refs} onChange={setRefs} />
       {tool ? <TakeTool job={job} tool={tool} refs={refs} onClose={onClose} /> : null}
     </Dialog>
   );
 }
+
+const jointsOf = (job: JobInHand, refs: readonly string[]): readonly JobJoint[] =>
+  job.state.sheet.joints.filter(({ ref }) => refs.includes(ref));
 
 interface JointTicksProps {
   readonly job: JobInHand;
@@ -88,7 +100,7 @@ function TakeTool({ job, tool, refs, onClose }: TakeToolProps) {
   const { t } = useTranslation();
   const ask = useCommand(job.state.jobId);
   const [isExcepting, setExcepting] = useState(false);
-  const joints = job.state.sheet.joints.filter(({ ref }) => refs.includes(ref));
+  const joints = jointsOf(job, refs);
   const fits = assessFor(tool, joints, useNow().toISOString());
   const isRefused = fits.some(({ objections }) => objections.length > 0);
   const take = (exceptionReason?: string, lead?: LeadWord) =>

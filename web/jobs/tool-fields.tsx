@@ -1,39 +1,27 @@
 import { showNumber, showTorqueFigure } from '@clampwright/core/quantity';
-import type { Tool } from '@clampwright/core/wrench';
 import type { Toolbox } from '@clampwright/server/contract';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { Select } from '../parts/select.tsx';
-
-/** Identities of what was chosen; empty for none. */
-export interface ToolChoice {
-  readonly wrenchId: string;
-  readonly adapterId: string;
-  readonly extensionId: string;
-}
-
-/** The tool of a choice; undefined while no wrench is chosen. */
-export function toolOf(choice: ToolChoice, toolbox: Toolbox): Tool | undefined {
-  const wrench = toolbox.wrenches.find(({ id }) => id === choice.wrenchId);
-  const adapter = toolbox.adapters.find(({ id }) => id === choice.adapterId);
-  const extension = toolbox.extensions.find(({ id }) => id === choice.extensionId);
-  return wrench && { wrench, ...(adapter ? { adapter } : {}), ...(extension ? { extension } : {}) };
-}
+import type { ToolChoice } from './tool-choice.ts';
 
 interface ToolFieldsProps {
   readonly toolbox: Toolbox;
   readonly choice: ToolChoice;
   readonly onChange: (choice: ToolChoice) => void;
+  /** Wrenches that would be refused with what is put on them. */
+  readonly refusedIds: ReadonlySet<string>;
 }
 
 /** Wrench, adapter and extension, each from what the workshop has. */
-export function ToolFields({ toolbox, choice, onChange }: ToolFieldsProps) {
+export function ToolFields({ toolbox, choice, onChange, refusedIds }: ToolFieldsProps) {
   const { t } = useTranslation();
   const language = useLanguage();
   const figure = (torqueNm: number) => showTorqueFigure(torqueNm, 'N·m', language);
   return (
     <>
       <Select
+        size="wide"
         label={t('tool.wrench')}
         value={choice.wrenchId}
         onChange={(wrenchId) => onChange({ ...choice, wrenchId })}
@@ -41,11 +29,17 @@ export function ToolFields({ toolbox, choice, onChange }: ToolFieldsProps) {
           { value: '', label: t('tool.choose-wrench') },
           ...toolbox.wrenches.map(({ id, name, serial, lowestNm, highestNm }) => ({
             value: id,
-            label: t('tool.wrench-option', { name, serial, from: figure(lowestNm), to: figure(highestNm) }),
+            label: t(refusedIds.has(id) ? 'tool.wrench-option-refused' : 'tool.wrench-option', {
+              name,
+              serial,
+              from: figure(lowestNm),
+              to: figure(highestNm),
+            }),
           })),
         ]}
       />
       <Select
+        size="wide"
         label={t('tool.adapter')}
         value={choice.adapterId}
         onChange={(adapterId) => onChange({ ...choice, adapterId })}
@@ -62,6 +56,7 @@ export function ToolFields({ toolbox, choice, onChange }: ToolFieldsProps) {
         ]}
       />
       <Select
+        size="wide"
         label={t('tool.extension')}
         value={choice.extensionId}
         onChange={(extensionId) => onChange({ ...choice, extensionId })}

@@ -1,8 +1,8 @@
-import { sayFailure } from '@clampwright/core/language';
-import { readNumber } from '@clampwright/core/quantity';
 import { useState } from 'react';
 import { useLanguage } from '../app/language.ts';
+import { numberFault } from './figure-fault.ts';
 import { TextField, type TextFieldProps } from './text-field.tsx';
+import { useFigureWords } from './use-figure-words.ts';
 
 interface DecimalFieldProps extends Omit<TextFieldProps, 'type' | 'inputMode' | 'isLong' | 'after'> {
   /** Shown behind the figure. */
@@ -16,8 +16,8 @@ interface DecimalFieldProps extends Omit<TextFieldProps, 'type' | 'inputMode' | 
 export function DecimalField({ unit, problem, onBlur, onChange, ...field }: DecimalFieldProps) {
   const language = useLanguage();
   const [wasLeft, setLeft] = useState(false);
-  const read = field.value.trim() === '' ? undefined : readNumber(field.value, language);
-  const refusal = wasLeft && read && !read.ok ? sayFailure(read.failure, language) : undefined;
+  const words = useFigureWords();
+  const refusal = wasLeft && field.value.trim() !== '' ? words(numberFault(field.value, language)) : undefined;
   return (
     <TextField
       {...field}

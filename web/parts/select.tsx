@@ -14,7 +14,7 @@ interface SelectProps<Value extends string> {
   readonly hint?: string | undefined;
   readonly problem?: string | undefined;
   readonly isDisabled?: boolean;
-  readonly size?: 'usual' | 'narrow' | 'work';
+  readonly size?: 'usual' | 'narrow' | 'wide' | 'work';
 }
 
 /** One of a few. The browser's own list: it is large under a glove and every reader of screens knows it. */

@@ -6,14 +6,7 @@ import { showDate } from '../parts/dates.ts';
 import { useNow } from '../parts/now.ts';
 import { Sheet } from '../parts/sheet.tsx';
 import { DueMark } from './due-mark.tsx';
-
-type Retorque = Today['retorques'][number];
-
-const DAY_MS = 86_400_000;
-
-/** Days after a closing are known to be past; hours of running and kilometres only the asset knows. */
-const isPast = (due: Retorque, nowMs: number): boolean =>
-  due.unit === 'd' && Date.parse(due.closedAt) + due.after * DAY_MS <= nowMs;
+import { alike, isPast } from './retorque.ts';
 
 /** Joints of closed jobs that want to be tightened again. */
 export function DueRetorques({ retorques }: { readonly retorques: Today['retorques'] }) {
@@ -24,8 +17,8 @@ export function DueRetorques({ retorques }: { readonly retorques: Today['retorqu
     <Sheet title={t('today.retorques')}>
       {retorques.length === 0 ? <p className="soft">{t('today.no-retorques')}</p> : null}
       <ul className="due-list">
-        {retorques.map((due) => (
-          <li key={`${due.jobId} ${due.note}`} className="due-row">
+        {alike(retorques).map(({ due, joints }) => (
+          <li key={`${due.jobId} ${due.after} ${due.unit} ${due.note}`} className="due-row">
             <DueMark isPast={isPast(due, now.getTime())} />
             <span>
               <Link to="/jobs/$jobId" params={{ jobId: due.jobId }}>
@@ -36,6 +29,7 @@ export function DueRetorques({ retorques }: { readonly retorques: Today['retorqu
             </span>
             <span className="due-when">
               {t(`today.retorque.${due.unit}`, { after: due.after, on: showDate(due.closedAt, language) })}
+              {joints > 1 ? ` · ${t('today.joints', { count: joints })}` : null}
             </span>
           </li>
         ))}

@@ -16,42 +16,51 @@ interface AimFiguresProps {
 
 /** Torque and angle as the wrench must show them; the one that ends the pull stands first. */
 export function AimFigures(props: AimFiguresProps) {
-  const torque = <TorqueAim key="torque" {...props} />;
+  const isTurned = props.step.kind === 'angle';
+  const torque = <TorqueAim key="torque" {...props} isSecond={isTurned} />;
   const angle = <AngleAim key="angle" {...props} />;
-  return <div className="aim-figures">{props.step.kind === 'angle' ? [angle, torque] : [torque, angle]}</div>;
+  return <div className="aim-figures">{isTurned ? [angle, torque] : [torque, angle]}</div>;
+}
+
+interface TorqueAimProps extends AimFiguresProps {
+  /** Watched, but not what ends the pull: shown smaller. */
+  readonly isSecond: boolean;
 }
 
 interface FigureProps {
+  readonly isSecond?: boolean;
   readonly label: string;
   readonly figure: string;
-  readonly unit: string;
-  readonly limits: string;
+  readonly unit?: string;
+  readonly limits?: string;
   readonly children?: ReactNode;
 }
 
-const Figure = ({ label, figure, unit, limits, children }: FigureProps) => (
-  <div className="aim-figure">
+const Figure = ({ isSecond = false, label, figure, unit, limits, children }: FigureProps) => (
+  <div className={isSecond ? 'aim-figure aim-second' : 'aim-figure'}>
     <p className="aim-label">{label}</p>
     <p className="aim-value">
       <span className="aim-digits">{figure}</span>
-      <span className="aim-unit">{unit}</span>
+      {unit ? <span className="aim-unit">{unit}</span> : null}
     </p>
-    <p className="aim-limits">{limits}</p>
+    {limits ? <p className="aim-limits">{limits}</p> : null}
     {children}
   </div>
 );
 
-function TorqueAim({ aim, step, tool, unit }: AimFiguresProps) {
+function TorqueAim({ aim, step, tool, unit, isSecond }: TorqueAimProps) {
   const { t } = useTranslation();
   const language = useLanguage();
   if (!aim.torque || !step.torque) return null;
   const show = (torqueNm: number) => showTorque(torqueNm, unit, language);
+  const limits = t('aim.limits', { lower: show(aim.torque.lowerNm), upper: show(aim.torque.upperNm) });
+  if (isSecond) return <Figure isSecond label={t('aim.torque-ends')} figure={limits} />;
   return (
     <Figure
       label={t('aim.torque')}
       figure={showTorqueFigure(aim.torque.settingNm, unit, language)}
       unit={unit}
-      limits={t('aim.limits', { lower: show(aim.torque.lowerNm), upper: show(aim.torque.upperNm) })}
+      limits={limits}
     >
       {tool.adapter ? (
         <p className="aim-note">
@@ -79,8 +88,7 @@ function AngleAim({ aim, step, tool, unit, carriedDeg }: AimFiguresProps) {
           ? t('aim.angle')
           : t('aim.angle-from', { torque: showTorque(aim.angleFromNm, unit, language) })
       }
-      figure={showNumber(aim.angle.turnDeg, language, { decimals: Number.isInteger(aim.angle.turnDeg) ? 0 : 1 })}
-      unit="°"
+      figure={show(aim.angle.turnDeg)}
       limits={t('aim.limits', { lower: show(aim.angle.lowerDeg), upper: show(aim.angle.upperDeg) })}
     >
       {carriedDeg > 0 ? <p className="aim-note">{t('aim.carried', { angle: show(carriedDeg) })}</p> : null}

@@ -1,6 +1,5 @@
-import { sayFailure } from '@clampwright/core/language';
 import { aimOf, type Step } from '@clampwright/core/procedure';
-import type { TorqueUnit } from '@clampwright/core/quantity';
+import { showAngle, showNumber, type TorqueUnit } from '@clampwright/core/quantity';
 import type { CellState } from '@clampwright/core/record';
 import type { Tool } from '@clampwright/core/wrench';
 import { useTranslation } from 'react-i18next';
@@ -36,7 +35,15 @@ export function AimPanel({ cell, step, tool, unit, isPicked, liveTorque, onBack 
         {isPicked ? <Button onPress={onBack}>{t('aim.back')}</Button> : null}
       </div>
       {step.kind === 'loosen' ? <p className="aim-loosen">{t('aim.loosen')}</p> : null}
-      {aim && !aim.ok ? <Notice kind="alarm">{sayFailure(aim.failure, language)}</Notice> : null}
+      {tool?.adapter && aim?.ok === false ? (
+        <Notice
+          kind="alarm"
+          title={t('objection.impossible-adapter', {
+            length: showNumber(tool.adapter.lengthMm, language),
+            angle: showAngle(tool.adapter.angleDeg, language),
+          })}
+        />
+      ) : null}
       {tool && aim?.ok ? (
         <AimFigures aim={aim.value} step={step} tool={tool} unit={unit} carriedDeg={cell.carriedDeg} />
       ) : null}

@@ -41,7 +41,6 @@ export function NextThing({ job, joint, jobJoint, step, cell, sender }: NextThin
             <Notice kind="plain" title={t('pull.from-wrench', { name: tool.wrench.name })} />
           ) : null}
           <PullForm cell={cell} step={step} tool={tool} unit={jobJoint.joint.content.torqueUnit} sender={sender} />
-          <ToolInHand job={job} joint={joint} />
         </>
       );
   }

@@ -1,5 +1,3 @@
-import type { Failure } from '@clampwright/core/failure';
-import { sayFailure } from '@clampwright/core/language';
 import type { Step } from '@clampwright/core/procedure';
 import type { TorqueUnit } from '@clampwright/core/quantity';
 import type { CellState } from '@clampwright/core/record';
@@ -9,6 +7,8 @@ import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { Button } from '../parts/button.tsx';
 import { DecimalField } from '../parts/decimal-field.tsx';
+import { numberFault, torqueFault } from '../parts/figure-fault.ts';
+import { useFigureWords } from '../parts/use-figure-words.ts';
 import { newIdentity } from './identity.ts';
 import { openSound } from './signals.ts';
 import { typedPull } from './typed-pull.ts';
@@ -29,7 +29,7 @@ export function PullForm({ cell, step, tool, unit, sender }: PullFormProps) {
   const wantsAngle = step.angle !== undefined;
   const [torque, setTorque] = useState('');
   const [angle, setAngle] = useState('');
-  const [failure, setFailure] = useState<Failure>();
+  const [isChecked, setChecked] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const attempt = `${cell.ref.stage} ${cell.ref.round} ${cell.ref.position} ${cell.attemptCount}`;
   const [typedFor, setTypedFor] = useState(attempt);
@@ -37,15 +37,14 @@ export function PullForm({ cell, step, tool, unit, sender }: PullFormProps) {
     setTypedFor(attempt);
     setTorque('');
     setAngle('');
-    setFailure(undefined);
+    setChecked(false);
   }
   useEffect(() => {
     // The hand that just pressed Enter types the next figure.
     const isInForm = attempt !== '' && form.current?.contains(document.activeElement);
     if (isInForm) form.current?.querySelector('input')?.focus();
   }, [attempt]);
-  const problemOf = (field: string) =>
-    failure?.kind === 'invalid' && failure.field === field ? sayFailure(failure, language) : undefined;
+  const words = useFigureWords();
   const submit = (event: FormEvent) => {
     event.preventDefault();
     openSound();
@@ -61,9 +60,8 @@ export function PullForm({ cell, step, tool, unit, sender }: PullFormProps) {
         nowIso: new Date().toISOString(),
       },
     );
-    setFailure(pull.ok ? undefined : pull.failure);
-    if (!pull.ok) return;
-    sender.send(pull.value);
+    setChecked(true);
+    if (pull.ok) sender.send(pull.value);
   };
   return (
     <form ref={form} className="pull-form" onSubmit={submit} aria-label={t('pull.typed')}>
@@ -72,8 +70,11 @@ export function PullForm({ cell, step, tool, unit, sender }: PullFormProps) {
           label={t('pull.torque')}
           unit={unit}
           value={torque}
-          onChange={setTorque}
-          problem={problemOf('torque')}
+          onChange={(text) => {
+            setChecked(false);
+            setTorque(text);
+          }}
+          problem={isChecked ? words(torqueFault(torque, unit, language)) : undefined}
           size="work"
         />
         {wantsAngle ? (
@@ -81,8 +82,11 @@ export function PullForm({ cell, step, tool, unit, sender }: PullFormProps) {
             label={t('pull.angle')}
             unit="°"
             value={angle}
-            onChange={setAngle}
-            problem={problemOf('angle')}
+            onChange={(text) => {
+              setChecked(false);
+              setAngle(text);
+            }}
+            problem={isChecked ? words(numberFault(angle, language)) : undefined}
             size="work"
           />
         ) : null}

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import type { JobInHand } from '../jobs/job-in-hand.ts';
 import { cellsOfPosition, placeInWork } from '../jobs/place-in-work.ts';
+import { ToolInHand } from '../jobs/tool-in-hand.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { AimPanel } from './aim-panel.tsx';
 import { ConflictDialog } from './conflict-dialog.tsx';
@@ -45,43 +46,42 @@ export function WorkScreen({ job, joint, jobJoint, liveTorque, isLiveLost }: Wor
   }
   const position = picked ?? joint.next?.position;
   const cell = position === undefined ? undefined : place.cells[position - 1];
-  const tool = joint.tools.at(-1);
   const isOver = job.state.status === 'closed';
   const pick = (chosen: number | undefined) => setPicked(chosen === joint.next?.position ? undefined : chosen);
   return (
     <div className="work">
-      <WorkStrip job={job} jobJoint={jobJoint} joint={joint} place={place} />
-      {isLiveLost ? <Notice kind="alarm" title={t('work.live-lost')} /> : null}
+      <div className="work-top">
+        <WorkStrip job={job} jobJoint={jobJoint} joint={joint} place={place} />
+        {isLiveLost ? <Notice kind="alarm" title={t('work.live-lost')} /> : null}
+      </div>
       <div className="work-aim">
         {cell && !isOver ? (
-          <>
-            <AimPanel
-              cell={cell}
-              step={place.step}
-              tool={tool}
-              unit={unit}
-              isPicked={picked !== undefined}
-              liveTorque={liveTorque}
-              onBack={() => setPicked(undefined)}
-            />
-            <NextThing job={job} joint={joint} jobJoint={jobJoint} step={place.step} cell={cell} sender={sender} />
-          </>
+          <AimPanel
+            cell={cell}
+            step={place.step}
+            tool={joint.tools.at(-1)}
+            unit={unit}
+            isPicked={picked !== undefined}
+            liveTorque={liveTorque}
+            onBack={() => setPicked(undefined)}
+          />
         ) : null}
-        <SendingState sender={sender} unit={unit} />
         {joint.next ? null : <JointDone job={job} joint={joint} />}
       </div>
-      <div className="work-drawing">
-        <WorkDrawing
-          content={jobJoint.joint.content}
-          joint={joint}
-          place={place}
-          position={position}
-          onPick={isOver ? undefined : pick}
-        />
-        <SignalChoice signals={signals.chosen} onChange={signals.choose} />
+      <div className="work-do">
+        {cell && !isOver ? (
+          <NextThing job={job} joint={joint} jobJoint={jobJoint} step={place.step} cell={cell} sender={sender} />
+        ) : null}
+        <SendingState sender={sender} unit={unit} />
       </div>
       <div className="work-last">
         <LastVerdict job={job} joint={joint} jobJoint={jobJoint} last={last} />
+      </div>
+      <div className="work-drawing">
+        <WorkDrawing content={jobJoint.joint.content} joint={joint} place={place} position={position} onPick={pick} />
+        <SignalChoice signals={signals.chosen} onChange={signals.choose} />
+      </div>
+      <div className="work-more">
         {position === undefined ? null : (
           <PositionAttempts
             position={position}
@@ -92,6 +92,7 @@ export function WorkScreen({ job, joint, jobJoint, liveTorque, isLiveLost }: Wor
           />
         )}
         <PositionList place={place} position={position} onPick={pick} />
+        {joint.tools.length > 0 ? <ToolInHand job={job} joint={joint} /> : null}
       </div>
       {sender.sending.kind === 'clash' ? <ConflictDialog sending={sender.sending} unit={unit} sender={sender} /> : null}
     </div>
