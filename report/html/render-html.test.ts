@@ -4,7 +4,8 @@ import { eventfulJob } from '../testing/eventful-job.ts';
 import { everyBlock } from '../testing/every-block.ts';
 import { renderHtml } from './render-html.ts';
 
-describe('renderHtml', () => {
+// the time is for a busy machine
+describe('renderHtml', { timeout: 60_000 }, () => {
   const page = renderHtml(everyBlock);
 
   it('loads nothing from anywhere and runs nothing', () => {
@@ -28,12 +29,13 @@ describe('renderHtml', () => {
   });
 
   it('keeps every attempt of a record, with the word of its verdict', () => {
-    const document = recordDocument(eventfulJob().unsealed(), 'en');
+    const job = eventfulJob();
+    const document = recordDocument(job.unsealed(), 'en');
     const rows = renderHtml(document).match(
       /<tr class="(plain|quiet)[^"]*"><td class="right">\d+<\/td><td class="right">\d+<\/td>/g,
     );
     expect(rows).toHaveLength(
-      eventfulJob().entries.filter(({ body }) => body.kind === 'pull' || body.kind === 'pull-moved').length,
+      job.entries.filter(({ body }) => body.kind === 'pull' || body.kind === 'pull-moved').length,
     );
   });
 });
