@@ -57,7 +57,6 @@ export function BenchField(props: BenchFieldProps) {
       onChange={onChange}
       onBlur={problems.leave}
       isLong={field.shape.kind === 'json' || field.shape.kind === 'numbers'}
-      size={isFigure ? 'narrow' : 'usual'}
       {...(isFigure ? { inputMode: 'decimal', after: unitInName(field.name) } : {})}
     />
   );

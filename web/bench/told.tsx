@@ -9,7 +9,7 @@ export function Cautions({ name }: { readonly name: CalculationName }) {
   const { t } = useTranslation('lead');
   return (
     <Notice kind="caution" title={t('bench.cautions')}>
-      <ul>
+      <ul className="caution-list">
         {cautionKeys(name).map((key) => (
           <li key={key}>{t(`bench.caution.${key}`)}</li>
         ))}
@@ -24,7 +24,7 @@ export function Sources({ name }: { readonly name: CalculationName }) {
   const sources = CALCULATIONS.find((calculation) => calculation.name === name)?.sources ?? [];
   return (
     <Sheet title={t('bench.sources')}>
-      <ul lang="en">
+      <ul className="caution-list" lang="en">
         {sources.map((source) => (
           <li key={source}>{source}</li>
         ))}

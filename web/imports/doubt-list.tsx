@@ -27,7 +27,7 @@ export function DoubtList({ doubts }: { readonly doubts: Guess['doubts'] }) {
   if (fields.length === 0) return null;
   return (
     <Notice kind="caution" title={t('import.look')}>
-      <ul>
+      <ul className="caution-list">
         {fields.map((field) => (
           <li key={field}>{t(`import.doubt.${field}`)}</li>
         ))}

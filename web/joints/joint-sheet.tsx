@@ -20,7 +20,7 @@ export function JointSheet({ content }: { readonly content: JointContent }) {
       </div>
       {content.cautions.length > 0 ? (
         <Notice kind="caution" title={t('joint.cautions')}>
-          <ul>
+          <ul className="caution-list">
             {content.cautions.map((caution) => (
               <li key={caution}>{caution}</li>
             ))}

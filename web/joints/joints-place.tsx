@@ -57,7 +57,7 @@ function JointList({ joints }: { readonly joints: readonly JointListItem[] }) {
             t('joints.revision', { revision: joint.latestRevision }),
             ...(joint.demo ? [t('common.invented')] : []),
           ]}
-          side={<RevisionState status={joint.latestStatus} />}
+          state={<RevisionState status={joint.latestStatus} />}
         />
       ))}
     </Ledger>

@@ -13,13 +13,16 @@ interface LedgerRowProps {
   readonly title: ReactNode;
   /** Short facts under the name. */
   readonly facts?: readonly ReactNode[];
-  /** State or buttons at the end of the line. */
+  /** Where it stands, such as a `StateWord`. */
+  readonly state?: ReactNode;
+  /** Buttons or figures at the end of the line. */
   readonly side?: ReactNode;
 }
 
-export const LedgerRow = ({ title, facts = [], side }: LedgerRowProps) => (
+export const LedgerRow = ({ title, facts = [], state, side }: LedgerRowProps) => (
   <li className="ledger-row">
     <span className="ledger-title">{title}</span>
+    {state ? <span className="ledger-state">{state}</span> : null}
     {facts.length > 0 ? (
       <span className="ledger-facts">
         {facts.map((fact, index) => (

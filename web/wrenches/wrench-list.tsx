@@ -66,15 +66,13 @@ function WrenchRow({ wrench, today, onCalibrate }: WrenchRowProps) {
             ]
           : []),
       ]}
+      state={<CalibrationWord wrench={wrench} today={today} />}
       side={
-        <>
-          <CalibrationWord wrench={wrench} today={today} />
-          {onCalibrate ? (
-            <Button label={t('wrenches.calibrate-named', { name: wrench.name })} onPress={() => onCalibrate(wrench)}>
-              {t('wrenches.calibrate')}
-            </Button>
-          ) : null}
-        </>
+        onCalibrate ? (
+          <Button label={t('wrenches.calibrate-named', { name: wrench.name })} onPress={() => onCalibrate(wrench)}>
+            {t('wrenches.calibrate')}
+          </Button>
+        ) : null
       }
     />
   );
