@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { SESSION_COOKIE } from '../guard/session.ts';
 import { type Route, shapeOf } from './route.ts';
 import { type Shape, type Shapes, shapes } from './shapes.ts';
 
@@ -25,7 +26,7 @@ export function openApi(routes: readonly Route[]): Shape {
     paths,
     components: {
       schemas: made.componentsFor(paths),
-      securitySchemes: { session: { type: 'apiKey', in: 'cookie', name: 'clampwright-session' } },
+      securitySchemes: { session: { type: 'apiKey', in: 'cookie', name: SESSION_COOKIE } },
     },
   };
 }

@@ -5,7 +5,7 @@ import type { Intake, Known } from '@clampwright/store';
 import type { IMPORT_MODES, ImportResult, Person } from '../api/contract.ts';
 import type { Outcome } from '../api/problem.ts';
 import type { Deps } from '../deps.ts';
-import { decided, mayEnter } from '../door.ts';
+import { decided, mayEnter, namedIn } from '../door.ts';
 import { inBatches } from './batches.ts';
 import { importTally } from './tally.ts';
 
@@ -45,7 +45,7 @@ export async function takeFile(deps: TakingDeps, taking: FileTaking): Promise<Ou
   const lines = readPulls(taking.bytes, taking.mapping, context.value);
   const taken = await deps.store.jobs.appendMany(taking.jobId, inBatches(lines), {
     decide: (state, line, known) => decidedFor(deps, state, line, known, taking),
-    lookUp: (line) => (line.kind === 'pull' ? [line.pull.id] : []),
+    lookUp: (line) => (line.kind === 'pull' ? namedIn(line.pull) : []),
     traces: (line) => (line.kind === 'pull' && line.pull.trace ? { [line.pull.id]: line.pull.trace } : {}),
     told: tally.tell,
     keep: KEEP[taking.mode],
