@@ -1,17 +1,32 @@
-import type { Result } from '@clampwright/core/failure';
+import { existsSync } from 'node:fs';
+import { failed } from '@clampwright/core/failure';
+import type { Outcome } from '@clampwright/server';
 import { openStore, type Store } from '@clampwright/store';
 import { defaultDataFolder } from './data-folder.ts';
-import { endWith } from './say.ts';
 
 /** The data folder that was asked for, or the platform's own. */
 export const dataFolder = (asked: string | undefined): string =>
   asked ?? defaultDataFolder(process.platform, process.env);
 
-/** Opens the store for one command and closes it behind; a failure ends the command with what to do. */
-export async function withStore<T>(asked: string | undefined, work: (store: Store) => Promise<Result<T>>): Promise<T> {
-  const store = await openStore(dataFolder(asked));
-  if (!store.ok) return endWith(store.failure);
-  const done = await work(store.value);
-  await store.value.close();
-  return done.ok ? done.value : endWith(done.failure);
+type Work<T> = (store: Store) => Promise<Outcome<T>>;
+
+/** Opens the store for one command and closes it behind; a folder that is not there is made. */
+export async function withNewStore<T>(folder: string, work: Work<T>): Promise<Outcome<T>> {
+  const store = await openStore(folder);
+  if (!store.ok) return store;
+  try {
+    return await work(store.value);
+  } finally {
+    await store.value.close();
+  }
+}
+
+/** Opens a store that must be there: a folder mistyped is told, not made. */
+export async function withStore<T>(folder: string, work: Work<T>): Promise<Outcome<T>> {
+  if (existsSync(folder)) return withNewStore(folder, work);
+  return failed({
+    kind: 'unavailable',
+    message: `There is no data folder ${folder}.`,
+    remedy: 'Name the folder with --data; `clampwright serve` makes one.',
+  });
 }

@@ -5,56 +5,60 @@ import {
   inputJsonSchema,
   outputJsonSchema,
 } from '@clampwright/core/calculations';
-import type { Failure } from '@clampwright/core/failure';
-import { readJsonText, standardInput } from '../input.ts';
+import { invalid, ok, type Result } from '@clampwright/core/failure';
+import { readJson, standardInput } from '../input.ts';
+import { answer, toJson } from '../say.ts';
+import { table } from '../table.ts';
 
-/** `clampwright calc NAME`: JSON in, JSON out; a bad single input ends with exit code 2 and the error on standard error. */
-export async function calc(
-  name: string | undefined,
-  options: { readonly input?: string; readonly schema?: boolean },
-): Promise<void> {
-  if (name === undefined) return list();
+type Entry = (typeof CALCULATIONS)[number];
+
+interface Wanted {
+  readonly input?: string;
+  readonly schema?: true;
+}
+
+/** `clampwright calc NAME`: JSON in, JSON out. */
+export async function calc(name: string | undefined, { input, schema }: Wanted): Promise<Result<0>> {
+  if (name === undefined) return said(list());
   const entry = CALCULATIONS.find((candidate) => candidate.name === name);
-  if (!entry) {
-    const names = CALCULATIONS.map((candidate) => candidate.name).join(', ');
-    return refuse({
-      kind: 'invalid',
-      field: 'name',
-      message: `there is no calculation ${name}`,
-      expected: `one of ${names}`,
-    });
-  }
-  if (options.schema) return answer({ input: inputJsonSchema(entry.name), output: outputJsonSchema(entry.name) });
-  if (options.input === undefined && process.stdin.isTTY) return explain(entry);
-  const input = readJsonText(options.input ?? standardInput());
-  if (!input.ok) return refuse(input.failure);
-  if (Array.isArray(input.value)) return answer(calculateMany(entry.name, input.value));
-  const result = calculate(entry.name, input.value);
-  return result.ok ? answer(result.value) : refuse(result.failure);
+  if (!entry)
+    return invalid(
+      'name',
+      `there is no calculation ${name}`,
+      `one of ${CALCULATIONS.map((known) => known.name).join(', ')}`,
+    );
+  if (schema) return said(toJson({ input: inputJsonSchema(entry.name), output: outputJsonSchema(entry.name) }));
+  if (input === undefined && process.stdin.isTTY) return said(explanation(entry));
+  const result = await calculated(entry, input);
+  return result.ok ? said(toJson(result.value)) : result;
 }
 
-const answer = (value: unknown): void => {
-  process.stdout.write(`${JSON.stringify(value, null, 2)}\n`);
-};
-
-function refuse(failure: Failure): void {
-  process.stderr.write(`${JSON.stringify({ error: failure }, null, 2)}\n`);
-  process.exitCode = 2;
+async function calculated({ name }: Entry, given: string | undefined): Promise<Result<unknown>> {
+  const source = given === undefined ? await standardInput() : ok(given);
+  if (!source.ok) return source;
+  const field = given === undefined ? '(standard input)' : '--input';
+  const input = readJson(source.value, field, 'a JSON object, or an array of them');
+  if (!input.ok) return input;
+  return Array.isArray(input.value) ? ok(calculateMany(name, input.value)) : calculate(name, input.value);
 }
 
-function list(): void {
-  const width = Math.max(...CALCULATIONS.map(({ name }) => name.length));
-  for (const { name, title } of CALCULATIONS) process.stdout.write(`${name.padEnd(width)}  ${title}\n`);
+function said(text: string): Result<0> {
+  answer(text);
+  return ok(0);
 }
 
-function explain({ name, title, cautions, sources, example }: (typeof CALCULATIONS)[number]): void {
-  const lines = [
+const list = (): string =>
+  table(
+    ['calculation', ''],
+    CALCULATIONS.map(({ name, title }) => [name, title]),
+  );
+
+const explanation = ({ name, title, cautions, sources, example }: Entry): string =>
+  [
     title,
     '',
     ...cautions.map((caution) => `Caution: ${caution}`),
     ...sources.map((source) => `Source: ${source}`),
     '',
     `echo '${JSON.stringify(example)}' | clampwright calc ${name}`,
-  ];
-  process.stdout.write(`${lines.join('\n')}\n`);
-}
+  ].join('\n');

@@ -1,14 +1,25 @@
+import { ok } from '@clampwright/core/failure';
+import type { Outcome } from '@clampwright/server';
 import { loadDemo } from '../load-demo.ts';
-import { dataFolder, withStore } from '../open.ts';
+import { dataFolder, withNewStore, withStore } from '../open.ts';
+import { answer, remark } from '../say.ts';
 
-export async function load({ data }: { readonly data?: string }): Promise<void> {
-  await withStore(data, (store) => loadDemo(store, new Date()));
-  process.stdout.write(
-    `The invented demonstration is in ${dataFolder(data)}. Remove it with \`clampwright demo remove\`.\n`,
-  );
+interface Wanted {
+  readonly data?: string;
 }
 
-export async function remove({ data }: { readonly data?: string }): Promise<void> {
-  await withStore(data, (store) => store.demo.remove());
-  process.stdout.write('The invented demonstration is removed; your own joints, wrenches and jobs are as they were.\n');
+export async function load({ data }: Wanted): Promise<Outcome<0>> {
+  const folder = dataFolder(data);
+  remark('Loading the invented demonstration …');
+  const loaded = await withNewStore(folder, (store) => loadDemo(store, new Date()));
+  if (!loaded.ok) return loaded;
+  answer(`The invented demonstration is in ${folder}. Remove it with \`clampwright demo remove\`.`);
+  return ok(0);
+}
+
+export async function remove({ data }: Wanted): Promise<Outcome<0>> {
+  const removed = await withStore(dataFolder(data), (store) => store.demo.remove());
+  if (!removed.ok) return removed;
+  answer('The invented demonstration is removed; your own joints, wrenches and jobs are as they were.');
+  return ok(0);
 }

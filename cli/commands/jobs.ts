@@ -1,23 +1,27 @@
 import { ok } from '@clampwright/core/failure';
-import Table from 'cli-table3';
-import { withStore } from '../open.ts';
+import type { Outcome } from '@clampwright/server';
+import { dataFolder, withStore } from '../open.ts';
+import { answer, remark, toJson } from '../say.ts';
+import { table } from '../table.ts';
+
+interface Wanted {
+  readonly data?: string;
+  readonly json?: true;
+}
 
 /** `clampwright jobs`: every job, the one last worked on first. */
-export async function listJobs({ data, json }: { readonly data?: string; readonly json?: boolean }): Promise<void> {
-  const jobs = await withStore(data, async (store) => {
-    const listed = await store.jobs.list();
-    return listed.ok ? ok(listed.value) : listed;
-  });
-  if (json) {
-    process.stdout.write(`${JSON.stringify(jobs, null, 2)}\n`);
-    return;
-  }
-  if (jobs.length === 0) {
-    process.stdout.write('There are no jobs yet. The lead makes one from a released joint, on the page Joints.\n');
-    return;
-  }
-  const table = new Table({ head: ['id', 'job', 'asset', 'status', 'done'], style: { head: [], border: [] } });
-  for (const { id, title, assetName, status, done, total } of jobs)
-    table.push([id, title, assetName, status, `${done}/${total}`]);
-  process.stdout.write(`${table.toString()}\n`);
+export async function listJobs({ data, json }: Wanted): Promise<Outcome<0>> {
+  const jobs = await withStore(dataFolder(data), (store) => store.jobs.list());
+  if (!jobs.ok) return jobs;
+  const rows = jobs.value.map(({ id, title, assetName, status, done, total }) => [
+    id,
+    title,
+    assetName,
+    status,
+    `${done}/${total}`,
+  ]);
+  if (json) answer(toJson(jobs.value));
+  else if (rows.length > 0) answer(table(['id', 'job', 'asset', 'status', 'done'], rows));
+  else remark('There are no jobs yet. The lead makes one from a released joint, on the page Joints.');
+  return ok(0);
 }

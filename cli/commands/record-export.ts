@@ -1,0 +1,41 @@
+import { ok } from '@clampwright/core/failure';
+import { exportRecord, type RecordFile, recordDocument } from '@clampwright/core/record';
+import { renderCsv, renderHtml, renderPdf } from '@clampwright/report';
+import { jobRecord, type Outcome, recordFileName } from '@clampwright/server';
+import type { Format, LANGUAGES, PAPERS } from '../choices.ts';
+import { dataFolder, withStore } from '../open.ts';
+import { answer, remark } from '../say.ts';
+import { writeWhole } from '../write.ts';
+
+interface Wanted {
+  readonly data?: string;
+  readonly format: Format;
+  readonly out?: string;
+  readonly language: (typeof LANGUAGES)[number];
+  readonly paper: (typeof PAPERS)[number];
+}
+
+/** `clampwright record export JOB`: the record of a job as a file; sealed when the job is closed. */
+export async function exportJob(jobId: string, wanted: Wanted): Promise<Outcome<0>> {
+  const record = await withStore(dataFolder(wanted.data), (store) => jobRecord(store, jobId));
+  if (!record.ok) return record;
+  const target = wanted.out ?? recordFileName(record.value, wanted.format);
+  const written = writeWhole(target, await render(record.value, wanted), '--out');
+  if (!written.ok) return written;
+  if (target !== '-') answer(target);
+  if (!record.value.seal) remark('The job is not closed, so no seal stands under its record.');
+  return ok(0);
+}
+
+async function render(record: RecordFile, { format, language, paper }: Wanted): Promise<string | Uint8Array> {
+  switch (format) {
+    case 'json':
+      return exportRecord(record.entries, record.traces, record.seal);
+    case 'pdf':
+      return renderPdf(recordDocument(record, language, paper));
+    case 'html':
+      return renderHtml(recordDocument(record, language, paper));
+    case 'csv':
+      return renderCsv(recordDocument(record, language, paper));
+  }
+}
