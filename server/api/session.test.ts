@@ -1,5 +1,8 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { cookieIn, have, identity, PIN, personId, type Workshop, workshop } from '../testing/workshop.ts';
+
+// Each PIN that is tried costs a tenth of a second and more, on purpose.
+vi.setConfig({ testTimeout: 30_000 });
 
 let shop: Workshop;
 beforeEach(async () => {
