@@ -10,7 +10,7 @@ export function CautionsPart({ form, onChange }: JointPartProps) {
   const { t } = useTranslation('lead');
   const { cautions } = form;
   return (
-    <Sheet title={t('joint.cautions')}>
+    <Sheet title={t('joint.cautions')} anchor="cautions">
       <p className="soft">{t('joint.cautions-about')}</p>
       <ol className="rows">
         {cautions.map((caution, index) => (

@@ -40,7 +40,10 @@ export function EditorFoot({ reading, isDirty, canRelease, isBusy, onAsk, onSave
           ) : (
             <StateWord kind="good">{t('editor.whole')}</StateWord>
           )}
-          <span className="soft">{isDirty ? t('editor.unsaved') : t('editor.saved')}</span>
+          <span className="soft">
+            {isDirty ? t('editor.unsaved') : null}
+            {!isDirty && canRelease ? t('editor.saved') : null}
+          </span>
         </div>
         <div className="actions">
           <Button isDisabled={isBusy || !isDirty} onPress={reading.content ? onSave : list}>

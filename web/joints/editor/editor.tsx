@@ -76,7 +76,7 @@ const TORQUE_UNITS = unitsOf('torque').filter(isTorqueUnit);
 function NamePart({ form, onChange }: JointPartProps) {
   const { t } = useTranslation('lead');
   return (
-    <Sheet title={t('joint.what')}>
+    <Sheet title={t('joint.what')} anchor="name">
       <div className="field-row">
         <FormText
           field="name"

@@ -19,7 +19,7 @@ export function FastenerPart({ fastener, onChange }: FastenerPartProps) {
   const language = useLanguage();
   const set = (part: Partial<JointForm['fastener']>) => onChange({ ...fastener, ...part });
   return (
-    <Sheet title={t('joint.fastener')}>
+    <Sheet title={t('joint.fastener')} anchor="fastener">
       <div className="field-row">
         <FormText
           field="fastener.thread"

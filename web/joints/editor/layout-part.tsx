@@ -22,7 +22,7 @@ export function LayoutPart({ form, layout, onChange }: LayoutPartProps) {
   const { t } = useTranslation('lead');
   const set = (part: Partial<LayoutForm>) => onChange({ ...form, ...part });
   return (
-    <Sheet title={t('joint.layout')}>
+    <Sheet title={t('joint.layout')} anchor="layout">
       <div className="with-drawing">
         <div>
           <div className="field-row">

@@ -1,17 +1,5 @@
 import { useTranslation } from 'react-i18next';
-
-const PARTS = [
-  'name',
-  'fastener',
-  'layout',
-  'stages',
-  'numbersSource',
-  'cautions',
-  'rework',
-  'decisionRule',
-  'retorque',
-  'torqueUnit',
-] as const;
+import { partOf } from './places.ts';
 
 /** Says where in the joint a field is: `Stage 2, round 1`. */
 export function usePlaceWords(): (field: string) => string {
@@ -22,7 +10,7 @@ export function usePlaceWords(): (field: string) => string {
       return t('where.round', { stage: Number(stage) + 1, round: Number(round) + 1 });
     }
     if (stage !== undefined) return t('where.stage', { stage: Number(stage) + 1 });
-    const part = PARTS.find((name) => field === name || field.startsWith(`${name}.`) || field.startsWith(`${name}[`));
+    const part = partOf(field);
     return part ? t(`where.${part}`) : t('where.joint');
   };
 }

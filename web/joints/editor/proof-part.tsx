@@ -20,7 +20,7 @@ export function SourcePart({ form, onChange }: JointPartProps) {
   const language = useLanguage();
   const { numbersSource } = form;
   return (
-    <Sheet title={t('joint.source')}>
+    <Sheet title={t('joint.source')} anchor="numbersSource">
       <div className="field-row">
         <Select
           label={t('joint.source-kind')}
@@ -46,7 +46,7 @@ export function DecisionPart({ form, onChange }: JointPartProps) {
   const { t } = useTranslation('lead');
   const { decisionRule } = form;
   return (
-    <Sheet title={t('joint.decision')}>
+    <Sheet title={t('joint.decision')} anchor="decisionRule">
       <div className="field-row">
         <Select
           label={t('joint.decision-kind')}

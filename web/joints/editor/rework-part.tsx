@@ -16,7 +16,7 @@ export function ReworkPart({ form, onChange }: JointPartProps) {
   const language = useLanguage();
   const { rework } = form;
   return (
-    <Sheet title={t('joint.rework')}>
+    <Sheet title={t('joint.rework')} anchor="rework">
       <div className="field-row">
         <Select
           label={t('joint.rework-rule')}
@@ -48,7 +48,7 @@ export function RetorquePart({ form, onChange }: JointPartProps) {
   const { retorque } = form;
   const set = (part: Partial<typeof retorque>) => onChange({ retorque: { ...retorque, ...part } });
   return (
-    <Sheet title={t('joint.retorque')}>
+    <Sheet title={t('joint.retorque')} anchor="retorque">
       <Tick isChosen={retorque.used} onChange={(used) => set({ used })}>
         {t('joint.retorque-used')}
       </Tick>

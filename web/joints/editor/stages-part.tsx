@@ -20,7 +20,7 @@ export function StagesPart({ form, read, layout, onChange }: StagesPartProps) {
   const { stages, torqueUnit } = form;
   const set = (changed: readonly StageForm[]) => onChange({ stages: changed });
   return (
-    <Sheet title={t('joint.stages')}>
+    <Sheet title={t('joint.stages')} anchor="stages">
       {stages.map((stage, index) => (
         <StagePart
           key={stage.key}

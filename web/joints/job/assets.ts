@@ -1,10 +1,10 @@
-import type { Asset, JobSheet } from '@clampwright/core/record';
-import type { NewJob } from '@clampwright/server/contract';
+import type { Asset } from '@clampwright/core/record';
+import type { Job, NewJob } from '@clampwright/server/contract';
 import { queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
 import { get, having, listOf, send } from '../../app/api.ts';
 
 const isAsset = having<Asset>('id', 'name', 'location');
-const isMade = having<Pick<JobSheet, 'id'>>('id');
+const isJob = having<Job>('sheet', 'entries');
 
 export const assetsQuery = queryOptions({ queryKey: ['assets'], queryFn: () => get('/assets', listOf(isAsset)) });
 
@@ -12,7 +12,7 @@ export const assetsQuery = queryOptions({ queryKey: ['assets'], queryFn: () => g
 export function useMakeJob() {
   const queries = useQueryClient();
   return useMutation({
-    mutationFn: (job: NewJob) => send('POST', '/jobs', job, isMade),
+    mutationFn: (job: NewJob) => send('POST', '/jobs', job, isJob),
     onSuccess: () =>
       Promise.all(['jobs', 'assets', 'today'].map((key) => queries.invalidateQueries({ queryKey: [key] }))),
   });
