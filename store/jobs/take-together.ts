@@ -1,10 +1,11 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import type { JobState } from '@clampwright/core/record';
 import { attempt, type Spool, transact } from '../engine.ts';
-import { type Appender, noJob } from './append.ts';
+import type { Appender } from './append.ts';
 import { findEntries } from './entries.ts';
 import { type Intake, NOTHING, type Tally, takeBatch, told } from './intake.ts';
 import { movedJob } from './job.ts';
+import { getState } from './reading.ts';
 import { insertSamples, shelfAside } from './shelf.ts';
 
 /**
@@ -17,27 +18,41 @@ export async function takeTogether<Item>(
   batches: AsyncIterable<readonly Item[]>,
   intake: Intake<Item>,
 ): Promise<Result<Tally>> {
-  const { engine, statements } = at;
-  return attempt(engine, async () => {
-    const before = await at.folded.current(engine.reading, jobId);
-    if (!before) return noJob(jobId);
-    const spool = engine.spool();
-    try {
-      const shelf = shelfAside(engine.reading, statements, spool);
-      let state = before;
-      let tally = NOTHING;
-      for await (const batch of batches) {
-        const taken = await takeBatch(shelf, state, batch, intake);
-        state = taken.state;
-        tally = told(tally, taken, intake);
-      }
-      if (intake.keep === 'nothing' || tally.refused > 0) return ok({ ...tally, kept: false });
-      const stored = await storeSpooled(at, before, state, spool);
-      return stored.ok ? ok(tally) : stored;
-    } finally {
-      spool.close();
-    }
-  });
+  const { engine, folded } = at;
+  const before = await attempt(engine, () => getState(engine.reading, folded, jobId));
+  if (!before.ok) return before;
+  const spool = engine.spool();
+  try {
+    const aside = await decideAside(at, before.value, spool, batches, intake);
+    if (!aside.ok) return aside;
+    const { state, tally } = aside.value;
+    if (intake.keep === 'nothing' || tally.refused > 0) return ok({ ...tally, kept: false });
+    const stored = await storeSpooled(at, before.value, state, spool);
+    return stored.ok ? ok(tally) : stored;
+  } finally {
+    spool.close();
+  }
+}
+
+/** What the list's own source throws is not the store's to explain, so it stays outside `attempt`. */
+async function decideAside<Item>(
+  { engine, statements }: Appender,
+  before: JobState,
+  spool: Spool,
+  batches: AsyncIterable<readonly Item[]>,
+  intake: Intake<Item>,
+): Promise<Result<{ readonly state: JobState; readonly tally: Tally }>> {
+  const shelf = shelfAside(engine.reading, statements, spool);
+  let state = before;
+  let tally = NOTHING;
+  for await (const batch of batches) {
+    const from = state;
+    const taken = await attempt(engine, async () => ok(await takeBatch(shelf, from, batch, intake)));
+    if (!taken.ok) return taken;
+    state = taken.value.state;
+    tally = told(tally, taken.value, intake);
+  }
+  return ok({ state, tally });
 }
 
 /** Stores what was decided aside, unless somebody worked on the job meanwhile. */

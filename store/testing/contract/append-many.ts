@@ -159,7 +159,7 @@ export function takesLongLists(open: OpenStore): void {
       const store = await opened(open);
       async function* breaking(): AsyncGenerator<readonly IncomingPull[]> {
         yield pullsOf(3);
-        throw new Error('the file ends in the middle');
+        throw Object.assign(new Error('the file ends in the middle'), { code: 'ENOENT' });
       }
       await expect(store.jobs.appendMany(jobId, breaking(), taking([], 'all-or-nothing'))).rejects.toThrow(
         'in the middle',
