@@ -1,3 +1,4 @@
+import type { JobJoint, JobState } from '@clampwright/core/record';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
@@ -30,8 +31,27 @@ export default function ImportPlace() {
       {job.isError ? <Trouble error={job.error} onRetry={() => void job.refetch()} /> : null}
       {job.data?.state.status === 'closed' ? <Notice kind="alarm" title={t('import.closed')} /> : null}
       {job.data && job.data.state.status !== 'closed' ? (
-        <ImportSheets jobId={jobId} joints={job.data.state.sheet.joints} />
+        <>
+          <MissingTools jobId={jobId} joints={withoutTool(job.data.state)} />
+          <ImportSheets jobId={jobId} joints={job.data.state.sheet.joints} />
+        </>
       ) : null}
     </>
+  );
+}
+
+/** Pulls are judged with the wrench that made them; without one they are all refused. */
+const withoutTool = ({ sheet, joints }: JobState): readonly JobJoint[] =>
+  sheet.joints.filter(({ ref }) => joints.find((joint) => joint.ref === ref)?.tool === undefined);
+
+function MissingTools({ jobId, joints }: { readonly jobId: string; readonly joints: readonly JobJoint[] }) {
+  const { t } = useTranslation('lead');
+  if (joints.length === 0) return null;
+  return (
+    <Notice kind="caution" title={t('import.no-wrench', { joints: joints.map(({ label }) => label).join(', ') })}>
+      <Link to="/jobs/$jobId" params={{ jobId }}>
+        {t('import.choose-wrench')}
+      </Link>
+    </Notice>
   );
 }

@@ -50,8 +50,8 @@ type TakeButtonsProps = Required<Pick<OutcomeSheetProps, 'isBusy' | 'onTake'>> &
 
 function TakeButtons({ preview, isBusy, onTake }: TakeButtonsProps) {
   const { t } = useTranslation('lead');
-  const fresh = preview.pulls - preview.already;
-  if (fresh <= 0) return <p>{t('import.nothing-new')}</p>;
+  const { added: fresh } = preview;
+  if (fresh === 0) return <p>{t('import.nothing-new')}</p>;
   if (preview.refusedCount === 0) {
     return (
       <Button kind="primary" isDisabled={isBusy} onPress={() => onTake('all-or-nothing')}>

@@ -1,11 +1,17 @@
 import { useTranslation } from 'react-i18next';
 import about from '../package.json';
+import { buttonClass } from '../parts/button.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { TitleBlock } from '../parts/title-block.tsx';
 
 /** What Clampwright is, and where its interface is described. */
 export function About() {
   const { t } = useTranslation('lead');
+  const openapi = (
+    <a href="/api/v1/openapi.json" className={buttonClass('quiet')}>
+      {t('about.openapi')}
+    </a>
+  );
   return (
     <Sheet title={t('about.title')}>
       <p className="about-text">{t('about.text')}</p>
@@ -13,7 +19,7 @@ export function About() {
         cells={[
           { label: t('about.version'), value: about.version },
           { label: t('about.licence'), value: about.license },
-          { label: t('about.interface'), value: <a href="/api/v1/openapi.json">{t('about.openapi')}</a> },
+          { label: t('about.interface'), value: openapi },
         ]}
       />
     </Sheet>
