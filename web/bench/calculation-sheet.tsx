@@ -1,6 +1,6 @@
 import { type CalculationName, calculate, inputJsonSchema } from '@clampwright/core/calculations';
 import { useNavigate } from '@tanstack/react-router';
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { Button } from '../parts/button.tsx';
@@ -23,15 +23,13 @@ interface CalculationSheetProps {
 export function CalculationSheet({ name, firstInput }: CalculationSheetProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
-  const navigate = useNavigate();
   const fields = useMemo(() => fieldsOf(inputJsonSchema(name)), [name]);
   const [form, setForm] = useState(() =>
     isRecord(firstInput) ? formFrom(fields, firstInput, language) : blankForm(fields),
   );
   const { input, unreadable } = useMemo(() => readForm(fields, form, language), [fields, form, language]);
   const result = useMemo(() => calculate(name, input), [name, input]);
-  // The address follows once a field is left, not with every key: browsers count changes of the address.
-  const keep = () => void navigate({ to: '/bench/$name', params: { name }, search: { input }, replace: true });
+  useAddress(name, input);
   return (
     <div className="bench">
       <Sheet
@@ -42,15 +40,13 @@ export function CalculationSheet({ name, firstInput }: CalculationSheetProps) {
           </Button>
         }
       >
-        <div onBlur={keep}>
-          <BenchFields
-            fields={fields}
-            form={form}
-            unreadable={unreadable}
-            failure={result.ok ? undefined : result.failure}
-            onChange={setForm}
-          />
-        </div>
+        <BenchFields
+          fields={fields}
+          form={form}
+          unreadable={unreadable}
+          failure={result.ok ? undefined : result.failure}
+          onChange={setForm}
+        />
       </Sheet>
       <div className="bench-result">
         <ResultSheet result={unreadable.length > 0 ? undefined : result} />
@@ -58,4 +54,19 @@ export function CalculationSheet({ name, firstInput }: CalculationSheetProps) {
       </div>
     </div>
   );
+}
+
+const REST_MS = 600;
+
+/** The address follows the inputs once the hands rest: browsers count how often it is changed. */
+function useAddress(name: CalculationName, input: Readonly<Record<string, unknown>>): void {
+  const navigate = useNavigate();
+  const [first] = useState(input);
+  useEffect(() => {
+    if (input === first) return;
+    const timer = setTimeout(() => {
+      void navigate({ to: '/bench/$name', params: { name }, search: { input }, replace: true });
+    }, REST_MS);
+    return () => clearTimeout(timer);
+  }, [name, input, first, navigate]);
 }

@@ -1,8 +1,10 @@
 import type { Result } from '@clampwright/core/failure';
 import { showNumber } from '@clampwright/core/quantity';
+import { VERDICTS } from '@clampwright/core/verdict';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { Sheet } from '../parts/sheet.tsx';
+import { VerdictBadge } from '../parts/verdict-badge.tsx';
 import { isRecord } from './is-record.ts';
 import { unitInName } from './unit-in-name.ts';
 import { useBenchWords } from './words.ts';
@@ -22,48 +24,104 @@ export function ResultSheet({ result }: { readonly result: Result<unknown> | und
 
 function Outputs({ outputs }: { readonly outputs: unknown }) {
   const words = useBenchWords();
+  const shown = useShown();
   if (!isRecord(outputs)) return null;
   return (
     <dl className="outputs">
-      {Object.entries(outputs).map(([name, value]) => (
-        <div key={name}>
-          <dt>{words.field(name)}</dt>
-          <dd>
-            <Output name={name} value={value} />
-          </dd>
-        </div>
-      ))}
+      {Object.entries(outputs)
+        .filter(([name, value]) => shown(name, value))
+        .map(([name, value]) => (
+          <div key={name}>
+            <dt>{words.field(name)}</dt>
+            <dd>
+              <Output name={name} value={value} />
+            </dd>
+          </div>
+        ))}
     </dl>
   );
 }
 
-/** Digits that mean something; what is copied carries all of them. */
-const DIGITS = { significant: 6 } as const;
+/** Empty lists say nothing; sentences of the registry are English, and stand beside the same as data. */
+function useShown(): (name: string, value: unknown) => boolean {
+  const language = useLanguage();
+  return (name, value) => {
+    if (Array.isArray(value) && value.length === 0) return false;
+    return name !== 'reasons' || language === 'en';
+  };
+}
 
 function Output({ name, value }: { readonly name: string; readonly value: unknown }) {
-  const language = useLanguage();
+  if (name === 'verdict') {
+    const verdict = VERDICTS.find((one) => one === value);
+    if (verdict) return <VerdictBadge verdict={verdict} />;
+  }
+  if (!Array.isArray(value)) return <Single name={name} value={value} />;
+  if (value.every((item) => typeof item === 'number')) return <span className="sequence">{value.join(' ')}</span>;
+  if (value.every(isRecord)) return <OutputTable rows={value} />;
+  return (
+    <ul lang="en">
+      {value.map((item: unknown, index) => (
+        <li key={index}>{String(item)}</li>
+      ))}
+    </ul>
+  );
+}
+
+function Single({ name, value }: { readonly name: string; readonly value: unknown }) {
   const words = useBenchWords();
+  const figure = useFigure();
+  const unit = unitInName(name);
   if (typeof value === 'number') {
-    const shown = Number.isInteger(value) ? showNumber(value, language) : showNumber(value, language, DIGITS);
-    const unit = unitInName(name);
     return (
       <span className="output-figure">
-        {shown}
+        {figure(value)}
         {unit ? <span className="output-unit"> {unit}</span> : null}
       </span>
     );
   }
-  if (typeof value === 'string') return words.value(value);
-  if (typeof value === 'boolean') return words.value(value ? 'yes' : 'no');
-  if (!Array.isArray(value)) return isRecord(value) ? <Outputs outputs={value} /> : null;
-  if (value.every((item) => typeof item === 'number')) return <span className="sequence">{value.join(' ')}</span>;
+  return typeof value === 'string' ? words.value(value) : words.value(value === true ? 'yes' : 'no');
+}
+
+/** Digits that mean something; what is copied carries all of them. */
+const DIGITS = 6;
+
+function useFigure(): (value: number) => string {
+  const language = useLanguage();
+  return (value) =>
+    showNumber(Number(value.toPrecision(Math.max(DIGITS, Math.trunc(value).toString().length))), language);
+}
+
+function OutputTable({ rows }: { readonly rows: readonly Readonly<Record<string, unknown>>[] }) {
+  const words = useBenchWords();
+  const figure = useFigure();
+  const names = [...new Set(rows.flatMap((row) => Object.keys(row)))];
+  const cell = (value: unknown) => {
+    if (typeof value === 'number') return figure(value);
+    return typeof value === 'string' ? words.value(value) : '–';
+  };
   return (
-    <ul>
-      {value.map((item: unknown, index) => (
-        <li key={index}>
-          <Output name="" value={item} />
-        </li>
-      ))}
-    </ul>
+    <div className="table-frame">
+      <table className="table">
+        <thead>
+          <tr>
+            {names.map((name) => (
+              <th key={name} scope="col">
+                {words.field(name)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, index) => (
+            <tr key={index}>
+              {names.map((name) => (
+                <td key={name}>{cell(row[name])}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

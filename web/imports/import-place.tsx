@@ -42,7 +42,7 @@ export default function ImportPlace() {
 
 /** Pulls are judged with the wrench that made them; without one they are all refused. */
 const withoutTool = ({ sheet, joints }: JobState): readonly JobJoint[] =>
-  sheet.joints.filter(({ ref }) => joints.find((joint) => joint.ref === ref)?.tool === undefined);
+  sheet.joints.filter(({ ref }) => (joints.find((joint) => joint.ref === ref)?.tools.length ?? 0) === 0);
 
 function MissingTools({ jobId, joints }: { readonly jobId: string; readonly joints: readonly JobJoint[] }) {
   const { t } = useTranslation('lead');

@@ -1,17 +1,15 @@
 import { useQuery } from '@tanstack/react-query';
-import { lazy, Suspense } from 'react';
 import { useTranslation } from 'react-i18next';
 import { peopleQuery, sessionQuery } from '../app/session.ts';
 import { Notice } from '../parts/notice.tsx';
 import { PageHeader } from '../parts/page-header.tsx';
 import { Loading, Trouble } from '../parts/states.tsx';
+import { UsualCautions } from '../parts/usual-cautions.tsx';
 import { DemoBanner } from '../today/demo-banner.tsx';
 import { About } from './about.tsx';
 import { DeviceSettings } from './device-settings.tsx';
 import { People } from './people.tsx';
 import './workshop.css';
-
-const UsualCautions = lazy(() => import('../parts/usual-cautions.tsx'));
 
 /** The people, this device, and what Clampwright is. */
 export default function WorkshopPlace() {
@@ -32,9 +30,7 @@ export default function WorkshopPlace() {
       <DeviceSettings />
       {people.data && session.data ? <People people={people.data} me={session.data.person} /> : null}
       {people.isPending ? <Loading /> : null}
-      <Suspense>
-        <UsualCautions />
-      </Suspense>
+      <UsualCautions />
       <About />
     </>
   );

@@ -7,6 +7,7 @@ import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { PageHeader } from '../parts/page-header.tsx';
 import { Loading, Trouble } from '../parts/states.tsx';
+import { mayKeep } from './may-keep.ts';
 import { type DialogKind, ToolboxDialog } from './toolbox-dialog.tsx';
 import { AdapterList, ExtensionList } from './turning-lists.tsx';
 import { WrenchList } from './wrench-list.tsx';
@@ -18,34 +19,35 @@ export default function WrenchesPlace() {
   const toolbox = useQuery(toolboxQuery);
   const person = usePerson();
   const [open, setOpen] = useState<DialogKind>();
-  const mayKeep = !person || person.role === 'keeper' || person.role === 'lead';
-  const mayRegister = mayKeep && toolbox.data !== undefined;
+  const may = mayKeep(person);
   return (
     <>
       <PageHeader title={t('wrenches.title')} text={t('wrenches.text')}>
-        {mayRegister ? (
+        {may.register && toolbox.data ? (
           <Button kind="primary" onPress={() => setOpen({ kind: 'wrench' })}>
             {t('wrenches.register')}
           </Button>
         ) : null}
       </PageHeader>
-      {mayKeep ? null : <Notice kind="plain" title={t('wrenches.keeper-only')} />}
+      {may.register && may.calibrate ? null : (
+        <Notice kind="plain" title={may.register ? t('wrenches.calibration-keeper-only') : t('wrenches.keeper-only')} />
+      )}
       {toolbox.isPending ? <Loading /> : null}
       {toolbox.isError ? <Trouble error={toolbox.error} onRetry={() => void toolbox.refetch()} /> : null}
       {toolbox.data ? (
         <>
           <WrenchList
             wrenches={toolbox.data.wrenches}
-            onCalibrate={mayKeep ? (wrench) => setOpen({ kind: 'calibration', wrench }) : undefined}
+            onCalibrate={may.calibrate ? (wrench) => setOpen({ kind: 'calibration', wrench }) : undefined}
           />
           <AdapterList
             adapters={toolbox.data.adapters}
             wrenches={toolbox.data.wrenches}
-            onAdd={mayKeep ? () => setOpen({ kind: 'adapter' }) : undefined}
+            onAdd={may.register ? () => setOpen({ kind: 'adapter' }) : undefined}
           />
           <ExtensionList
             extensions={toolbox.data.extensions}
-            onAdd={mayKeep ? () => setOpen({ kind: 'extension' }) : undefined}
+            onAdd={may.register ? () => setOpen({ kind: 'extension' }) : undefined}
           />
         </>
       ) : null}
