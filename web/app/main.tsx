@@ -10,6 +10,9 @@ import './tokens.css';
 import './page.css';
 import '../parts/parts.css';
 
+// The server's content policy lets no text be run as code, so the schemas must not try.
+Object.assign(globalThis, { __zod_globalConfig: { jitless: true } });
+
 showTheme(chosenTheme());
 await beginWords();
 

@@ -9,7 +9,7 @@ import { PageHeader } from '../parts/page-header.tsx';
 import { Progress } from '../parts/progress.tsx';
 import { Loading, Trouble } from '../parts/states.tsx';
 import { TitleBlock } from '../parts/title-block.tsx';
-import UsualCautions from '../parts/usual-cautions.tsx';
+import { UsualCautions } from '../parts/usual-cautions.tsx';
 import { Finish } from './finish.tsx';
 import { History } from './history.tsx';
 import type { JobInHand } from './job-in-hand.ts';
@@ -44,7 +44,7 @@ function JobPage({ job }: { readonly job: JobInHand }) {
       </PageHeader>
       {state.sheet.demo ? <Notice kind="demo" title={t('demo.title')} /> : null}
       <JobFacts job={job} />
-      <UsualCautions />
+      {state.status === 'closed' ? null : <UsualCautions />}
       {state.sheet.joints.map((jobJoint) => (
         <JointSheet key={jobJoint.ref} job={job} jobJoint={jobJoint} />
       ))}

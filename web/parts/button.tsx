@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react';
-import { Button as AriaButton } from 'react-aria-components/Button';
 
 /** `primary`: the one thing to do now. `plain`: another way. `quiet`: small matters. `grave`: cannot be taken back. */
 export type ButtonKind = 'primary' | 'plain' | 'quiet' | 'grave';
@@ -20,16 +19,15 @@ interface ButtonProps {
   readonly label?: string;
 }
 
-export function Button({ children, kind, size, type = 'button', onPress, label, ...rest }: ButtonProps) {
-  return (
-    <AriaButton
-      {...rest}
-      type={type}
-      className={buttonClass(kind, size)}
-      {...(onPress ? { onPress: () => onPress() } : {})}
-      {...(label ? { 'aria-label': label } : {})}
-    >
-      {children}
-    </AriaButton>
-  );
-}
+/** The browser's own button: nothing needs to be loaded for it. */
+export const Button = ({ children, kind, size, type = 'button', isDisabled, onPress, label }: ButtonProps) => (
+  <button
+    type={type}
+    className={buttonClass(kind, size)}
+    disabled={isDisabled}
+    aria-label={label}
+    onClick={() => onPress?.()}
+  >
+    {children}
+  </button>
+);

@@ -1,18 +1,10 @@
-import {
-  type JointDrawing as Drawing,
-  jointDrawing,
-  type Layout,
-  type MarkKind,
-  verdictMark,
-} from '@clampwright/core/layout';
+import { type JointDrawing as Drawing, jointDrawing, type Layout, verdictMark } from '@clampwright/core/layout';
 import { type KeyboardEvent, useRef } from 'react';
-
-/** A verdict, or a position accepted by exception. */
-export type SpotMark = Exclude<MarkKind, 'none' | 'next'>;
+import type { Sign } from './verdict-badge.tsx';
 
 /** How one position is drawn. */
 export interface SpotLook {
-  readonly mark?: SpotMark | undefined;
+  readonly mark?: Sign | undefined;
   /** The next one in the order of the work. */
   readonly isNext?: boolean;
   /** The one in hand, picked from the order. */

@@ -3,8 +3,11 @@ import { verdictMark } from '@clampwright/core/layout';
 import type { Verdict } from '@clampwright/core/verdict';
 import { useLanguage } from '../app/language.ts';
 
+/** A verdict, or what a lead accepted by exception. */
+export type Sign = Verdict | 'accepted';
+
 /** The shape that stands for a verdict, in its colour; its word must stand beside it or be told by the name around it. */
-export const VerdictSign = ({ verdict }: { readonly verdict: Verdict }) => (
+export const VerdictSign = ({ verdict }: { readonly verdict: Sign }) => (
   <svg className={`verdict-sign verdict-${verdict}`} viewBox="-6 -6 12 12" aria-hidden="true">
     <path d={verdictMark(verdict, 10)} />
   </svg>

@@ -1,7 +1,6 @@
 import type { Today } from '@clampwright/server/contract';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { lazy, Suspense } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { JobRow } from '../jobs/job-row.tsx';
@@ -10,14 +9,13 @@ import { useNow } from '../parts/now.ts';
 import { PageHeader } from '../parts/page-header.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
+import { UsualCautions } from '../parts/usual-cautions.tsx';
 import { DemoBanner } from './demo-banner.tsx';
 import { DueCalibrations } from './due-calibrations.tsx';
 import { DueRetorques } from './due-retorques.tsx';
 import { todayQuery } from './today-query.ts';
 import '../jobs/jobs.css';
 import './today.css';
-
-const UsualCautions = lazy(() => import('../parts/usual-cautions.tsx'));
 
 /** What is to be done today: jobs in hand, wrenches and joints that fall due. */
 export default function TodayPlace() {
@@ -31,9 +29,7 @@ export default function TodayPlace() {
       {today.isPending ? <Loading /> : null}
       {today.isError ? <Trouble error={today.error} onRetry={() => void today.refetch()} /> : null}
       {today.data ? <TodaySheets today={today.data} /> : null}
-      <Suspense>
-        <UsualCautions />
-      </Suspense>
+      <UsualCautions />
     </>
   );
 }

@@ -25,6 +25,7 @@ interface AimPanelProps {
 export function AimPanel({ cell, step, tool, unit, isPicked, liveTorque, onBack }: AimPanelProps) {
   const { t } = useTranslation();
   const language = useLanguage();
+  const isToBePulled = cell.need === 'pull' || cell.need === 'nothing';
   const aim = tool && aimOf(step, tool, cell.carriedDeg);
   return (
     <section className="aim" aria-labelledby="aim-position">
@@ -44,10 +45,10 @@ export function AimPanel({ cell, step, tool, unit, isPicked, liveTorque, onBack 
           })}
         />
       ) : null}
-      {tool && aim?.ok ? (
+      {tool && aim?.ok && isToBePulled ? (
         <AimFigures aim={aim.value} step={step} tool={tool} unit={unit} carriedDeg={cell.carriedDeg} />
       ) : null}
-      {aim?.ok && aim.value.torque && liveTorque ? (
+      {aim?.ok && aim.value.torque && isToBePulled && tool?.wrench.connection.kind !== 'typed' ? (
         <TorqueBar window={aim.value.torque} live={liveTorque} unit={unit} />
       ) : null}
     </section>

@@ -12,13 +12,13 @@ interface JointDoneProps {
 /** Every position of the joint has its verdict: on to the next joint, or to the sign-off. */
 export function JointDone({ job, joint }: JointDoneProps) {
   const { t } = useTranslation();
-  const { jobId, sheet, joints } = job.state;
+  const { jobId, sheet, joints, status } = job.state;
   const next = joints.find((other) => other.ref !== joint.ref && other.next);
   const label = sheet.joints.find(({ ref }) => ref === next?.ref)?.label ?? '';
   return (
     <section className="joint-done" aria-live="polite">
       <h2 className="joint-done-title">{t('done.title')}</h2>
-      <p>{t(next ? 'done.text-next' : 'done.text-last')}</p>
+      <p>{t(next ? 'done.text-next' : `done.text-last.${status}`)}</p>
       {next ? (
         <Link
           to="/jobs/$jobId/work/$jointRef"
@@ -29,7 +29,7 @@ export function JointDone({ job, joint }: JointDoneProps) {
         </Link>
       ) : (
         <Link to="/jobs/$jobId" params={{ jobId }} hash="finish" className={buttonClass('primary', 'work')}>
-          {t('done.to-sign-off')}
+          {t(`done.to-end.${status}`)}
         </Link>
       )}
     </section>

@@ -26,7 +26,11 @@ export function LastVerdict({ job, joint, jobJoint, last }: LastVerdictProps) {
   return (
     <section className="last" aria-label={t('last.title')}>
       <output className={`last-words${last ? ` last-${last.judgement.verdict}` : ''}`}>
-        {last ? <LastWords last={last} unit={unit} /> : <span className="soft">{t('last.none')}</span>}
+        {last ? (
+          <LastWords last={last} unit={unit} />
+        ) : (
+          <span className="soft">{t(wasPulled(joint) ? 'last.gone' : 'last.none')}</span>
+        )}
       </output>
       {last && job.state.status !== 'closed' ? (
         <div className="actions">
@@ -43,6 +47,8 @@ export function LastVerdict({ job, joint, jobJoint, last }: LastVerdictProps) {
     </section>
   );
 }
+
+const wasPulled = (joint: JointState): boolean => joint.cells.some((row) => row.some((cell) => cell.attemptCount > 0));
 
 interface LastWordsProps {
   readonly last: LastPull;

@@ -1,8 +1,7 @@
-import { sayNeed, sayVerdict } from '@clampwright/core/language';
 import { useTranslation } from 'react-i18next';
-import { useLanguage } from '../app/language.ts';
 import type { PlaceInWork } from '../jobs/place-in-work.ts';
 import { VerdictSign } from '../parts/verdict-badge.tsx';
+import { useCellWords } from './use-cell-words.ts';
 
 interface PositionListProps {
   readonly place: PlaceInWork;
@@ -14,7 +13,7 @@ interface PositionListProps {
 /** The positions of the round in the order of the work; a touch picks one. */
 export function PositionList({ place, position, onPick }: PositionListProps) {
   const { t } = useTranslation();
-  const language = useLanguage();
+  const words = useCellWords();
   return (
     <section aria-labelledby="order-title">
       <h2 id="order-title" className="sheet-subtitle">
@@ -24,19 +23,18 @@ export function PositionList({ place, position, onPick }: PositionListProps) {
         {place.step.order.map((each) => {
           const cell = place.cells[each - 1];
           if (!cell) return null;
-          const verdict = cell.verdict ? sayVerdict(cell.verdict, language) : '';
-          const state = cell.need === 'nothing' ? verdict : sayNeed(cell.need, language);
+          const sign = cell.acceptedBy ? 'accepted' : cell.verdict;
           return (
             <li key={each}>
               <button
                 type="button"
                 className="position-button"
                 aria-pressed={each === position}
-                aria-label={t('order.position', { position: each, state })}
+                aria-label={t('order.position', { position: each, state: words(cell) })}
                 onClick={() => onPick(each)}
               >
                 <span className="position-number">{each}</span>
-                {cell.verdict ? <VerdictSign verdict={cell.verdict} /> : null}
+                {sign ? <VerdictSign verdict={sign} /> : null}
               </button>
             </li>
           );

@@ -6,7 +6,8 @@ import type { LiveTorque } from './work-place.tsx';
 interface TorqueBarProps {
   /** As the wrench shows it. */
   readonly window: { readonly lowerNm: number; readonly settingNm: number; readonly upperNm: number };
-  readonly live: LiveTorque;
+  /** Absent: nothing is being pulled. */
+  readonly live: LiveTorque | undefined;
   readonly unit: TorqueUnit;
 }
 
@@ -30,14 +31,16 @@ export function TorqueBar({ window, live, unit }: TorqueBarProps) {
           height="60"
           className="torque-bar-window"
         />
-        <rect x="0" y="14" width={at(live.torqueNm)} height="32" className="torque-bar-live" />
+        <rect x="0" y="14" width={at(live?.torqueNm ?? 0)} height="32" className="torque-bar-live" />
         <path d={`M${at(window.settingNm)} 0 V60`} className="torque-bar-target" />
       </svg>
-      <p>
-        {t('aim.live', {
-          torque: showTorque(live.torqueNm, unit, language),
-          angle: showAngle(live.angleDeg, language),
-        })}
+      <p className="soft">
+        {live
+          ? t('aim.live', {
+              torque: showTorque(live.torqueNm, unit, language),
+              angle: showAngle(live.angleDeg, language),
+            })
+          : t('aim.not-live')}
       </p>
     </div>
   );

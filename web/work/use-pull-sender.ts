@@ -52,7 +52,9 @@ export function usePullSender(jobId: string, jointRef: string): PullSender {
       } catch (error) {
         setSending(afterFailure(pull, error));
         if (error instanceof Refusal) void queries.invalidateQueries({ queryKey: sessionQuery.queryKey });
-        if (error instanceof Refusal && error.problem.status === 409) await catchUp(queries, jobId);
+        // Where this does not get through either, the lost live stream says so.
+        if (error instanceof Refusal && error.problem.status === 409)
+          await catchUp(queries, jobId).catch(() => undefined);
       }
     },
     [jobId, queries, who],

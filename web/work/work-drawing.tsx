@@ -1,10 +1,9 @@
 import type { JointContent } from '@clampwright/core/joint';
-import { sayNeed, sayVerdict } from '@clampwright/core/language';
 import type { JointState } from '@clampwright/core/record';
 import { useTranslation } from 'react-i18next';
-import { useLanguage } from '../app/language.ts';
 import type { PlaceInWork } from '../jobs/place-in-work.ts';
 import { JointDrawing } from '../parts/joint-drawing.tsx';
+import { useCellWords } from './use-cell-words.ts';
 
 interface WorkDrawingProps {
   readonly content: JointContent;
@@ -18,7 +17,7 @@ interface WorkDrawingProps {
 /** The joint from the tool side, with the verdicts of the round in hand, the next position and the order to come. */
 export function WorkDrawing({ content, joint, place, position, onPick }: WorkDrawingProps) {
   const { t } = useTranslation();
-  const language = useLanguage();
+  const words = useCellWords();
   const next = joint.next?.position;
   return (
     <JointDrawing
@@ -28,14 +27,11 @@ export function WorkDrawing({ content, joint, place, position, onPick }: WorkDra
       onPick={onPick}
       look={(each) => {
         const cell = place.cells[each - 1];
-        const state =
-          cell &&
-          (cell.need === 'nothing' && cell.verdict ? sayVerdict(cell.verdict, language) : sayNeed(cell.need, language));
         return {
           mark: cell?.acceptedBy ? 'accepted' : cell?.verdict,
           isNext: each === next,
           isPicked: each === position && each !== next,
-          name: t('order.position', { position: each, state: state ?? '' }),
+          name: t('order.position', { position: each, state: cell ? words(cell) : '' }),
         };
       }}
     />

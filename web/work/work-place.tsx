@@ -18,9 +18,15 @@ export default function WorkPlace() {
   const { jobId, jointRef } = useParams({ from: '/jobs/$jobId/work/$jointRef' });
   const job = useQuery(jobQuery(jobId));
   const [torque, setTorque] = useState<LiveTorque>();
-  const live = useLiveJob(jobId, (event) => {
-    if (event.kind === 'torque' && event.jointRef === jointRef) setTorque(event);
-  });
+  const live = useLiveJob(
+    jobId,
+    (event) => {
+      if (event.kind === 'torque' && event.jointRef === jointRef) setTorque(event);
+      // The pull that was shown has become an entry.
+      if (event.kind === 'entries') setTorque(undefined);
+    },
+    jointRef,
+  );
   if (job.isError && !job.data) return <Trouble error={job.error} onRetry={() => void job.refetch()} />;
   if (!job.data) return <Loading />;
   const joint = job.data.state.joints.find(({ ref }) => ref === jointRef);

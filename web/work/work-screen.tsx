@@ -69,10 +69,10 @@ export function WorkScreen({ job, joint, jobJoint, liveTorque, isLiveLost }: Wor
         {joint.next ? null : <JointDone job={job} joint={joint} />}
       </div>
       <div className="work-do">
+        <SendingState sender={sender} unit={unit} />
         {cell && !isOver ? (
           <NextThing job={job} joint={joint} jobJoint={jobJoint} step={place.step} cell={cell} sender={sender} />
         ) : null}
-        <SendingState sender={sender} unit={unit} />
       </div>
       <div className="work-last">
         <LastVerdict job={job} joint={joint} jobJoint={jobJoint} last={last} />
