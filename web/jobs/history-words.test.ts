@@ -1,5 +1,5 @@
+import { done, openedSample, pullOf, taking } from '@clampwright/core/record/testing';
 import { expect, it } from 'vitest';
-import { done, openedSample, pullOf, taking } from '../../core/record/testing/sample-job.ts';
 import { historyWords } from './history-words.ts';
 
 const job = done(done(openedSample(), taking), pullOf(1, 92.4));

@@ -1,5 +1,5 @@
+import { done, openedSample, pullOf, taking } from '@clampwright/core/record/testing';
 import { describe, expect, it } from 'vitest';
-import { done, openedSample, pullOf, taking } from '../../core/record/testing/sample-job.ts';
 import { jobFrom, jobWith } from './job-in-hand.ts';
 
 const opened = openedSample();

@@ -1,15 +1,13 @@
 import type { Entry } from '@clampwright/core/record';
-import type { CommandResult, Job, JobListItem } from '@clampwright/server/contract';
+import type { CommandResult, Job } from '@clampwright/server/contract';
 import { type QueryClient, queryOptions } from '@tanstack/react-query';
 import { get, having, listOf, send } from '../app/api.ts';
 import { type JobInHand, jobFrom, jobWith } from './job-in-hand.ts';
+import { jobsQuery } from './jobs-query.ts';
 
 const isEntry = having<Entry>('seq', 'id', 'body', 'hash');
 const isJob = having<Job>('sheet', 'entries');
-const isListItem = having<JobListItem>('id', 'title', 'status', 'done', 'total');
 export const isCommandResult = having<CommandResult>('entries', 'already');
-
-export const jobsQuery = queryOptions({ queryKey: ['jobs'], queryFn: () => get('/jobs', listOf(isListItem)) });
 
 /** One job, folded. It stays as it is until entries are put on; the live stream tells when. */
 export const jobQuery = (jobId: string) =>

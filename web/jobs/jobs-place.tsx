@@ -5,8 +5,8 @@ import { useTranslation } from 'react-i18next';
 import { Choice } from '../parts/choice.tsx';
 import { PageHeader } from '../parts/page-header.tsx';
 import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
-import { jobsQuery } from './job-query.ts';
 import { JobRow } from './job-row.tsx';
+import { jobsQuery } from './jobs-query.ts';
 import './jobs.css';
 
 const FILTERS = ['in-hand', 'closed', 'all'] as const;

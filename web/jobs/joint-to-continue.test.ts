@@ -1,14 +1,6 @@
 import type { JobState } from '@clampwright/core/record';
+import { done, openedSample, pullOf, sampleJoint, sampleSheet, taking, turnOf } from '@clampwright/core/record/testing';
 import { expect, it } from 'vitest';
-import {
-  done,
-  openedSample,
-  pullOf,
-  sampleJoint,
-  sampleSheet,
-  taking,
-  turnOf,
-} from '../../core/record/testing/sample-job.ts';
 import { jointToContinue } from './joint-to-continue.ts';
 
 const begun = done(openedSample(), taking);

@@ -1,5 +1,5 @@
+import { done, openedSample, pullOf, taking, turnOf } from '@clampwright/core/record/testing';
 import { describe, expect, it } from 'vitest';
-import { done, openedSample, pullOf, taking, turnOf } from '../../core/record/testing/sample-job.ts';
 import { cellsOfPosition, placeInWork, progressOfJob } from './place-in-work.ts';
 
 const begun = done(openedSample(), taking);

@@ -1,5 +1,5 @@
+import { sampleJoint, sampleTool } from '@clampwright/core/record/testing';
 import { expect, it } from 'vitest';
-import { sampleJoint, sampleTool } from '../../core/record/testing/sample-job.ts';
 import { torqueSpan } from './torque-span.ts';
 
 const torqueStage = sampleJoint.stages[0]!;
