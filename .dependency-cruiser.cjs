@@ -19,7 +19,10 @@ const arrows = WORKSPACES.map((workspace) => ({
   comment: `${workspace} may import ${MAY_IMPORT[workspace].join(', ') || 'nothing else'} of this house`,
   severity: 'error',
   from: { path: `^${workspace}/`, pathNot: isTest },
-  to: { path: `^(${WORKSPACES.join('|')})/`, pathNot: [workspace, ...MAY_IMPORT[workspace]].map((allowed) => `^${allowed}/`) },
+  to: {
+    path: `^(${WORKSPACES.join('|')})/`,
+    pathNot: [workspace, ...MAY_IMPORT[workspace]].map((allowed) => `^${allowed}/`),
+  },
 }));
 
 module.exports = {
@@ -58,6 +61,10 @@ module.exports = {
     exclude: { path: '(^|/)dist/' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.base.json' },
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['source', 'import', 'node', 'default', 'types'], extensions: ['.ts', '.tsx', '.js', '.json', '.css', '.d.ts'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['source', 'import', 'node', 'default', 'types'],
+      extensions: ['.ts', '.tsx', '.js', '.json', '.css', '.d.ts'],
+    },
   },
 };

@@ -1,7 +1,10 @@
 import { defineConfig } from 'vitest/config';
 
 const excluded = ['**/node_modules/**', '**/dist/**'];
-const shared = { resolve: { conditions: ['source'] }, ssr: { resolve: { conditions: ['source'], externalConditions: ['source'] } } };
+const shared = {
+  resolve: { conditions: ['source'] },
+  ssr: { resolve: { conditions: ['source'], externalConditions: ['source'] } },
+};
 
 /** Two projects: `unit` needs nothing but Node; `integration` uses real ports, processes and a browser. */
 export default defineConfig({
@@ -9,7 +12,11 @@ export default defineConfig({
     projects: [
       {
         ...shared,
-        test: { name: 'unit', include: ['*/**/*.test.{ts,tsx}'], exclude: [...excluded, '**/*.integration.test.ts', '**/*.browser.test.ts'] },
+        test: {
+          name: 'unit',
+          include: ['*/**/*.test.{ts,tsx}'],
+          exclude: [...excluded, '**/*.integration.test.ts', '**/*.browser.test.ts'],
+        },
       },
       {
         ...shared,

@@ -15,9 +15,8 @@ export function importReport(
 
 function countsOf({ added, already, refusedCount, verdicts }: Result): string {
   const judged = Object.entries(verdicts).map(([verdict, count]) => `${verdict} ${count}`);
-  return [`added    ${added}`, `already  ${already}`, `refused  ${refusedCount}`, `verdicts ${judged.join(', ')}`].join(
-    '\n',
-  );
+  const counts = [`added    ${added}`, `already  ${already}`, `refused  ${refusedCount}`];
+  return [...counts, ...(judged.length > 0 ? [`verdicts ${judged.join(', ')}`] : [])].join('\n');
 }
 
 function refusedOf({ refused, refusedCount }: Result): readonly string[] {

@@ -157,6 +157,7 @@ describe('a technician’s day on a tablet', () => {
     await page.getByRole('button', { name: 'Close and seal' }).click();
     await dialog().getByRole('button', { name: 'Close and seal' }).click();
     await page.getByText('The job is closed and its record is sealed.').waitFor();
+    expect(await page.getByRole('button', { name: 'Sign off' }).count()).toBe(0);
   });
 
   it('leaves a record that the command line verifies, and tells what was altered when one byte is', async () => {

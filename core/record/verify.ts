@@ -56,7 +56,7 @@ export function verifyRecord(text: string): Verification {
     return broken({
       part: 'file',
       field,
-      message: `${field} is not as a record has it${failure.kind === 'invalid' ? `: ${failure.message}` : ''}.`,
+      message: `${field} is not as a record has it${failure.kind === 'invalid' ? `: ${failure.message.replace(/\.$/, '')}` : ''}.`,
       ...seqOf(field),
     });
   }

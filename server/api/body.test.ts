@@ -12,7 +12,8 @@ describe('readJson', () => {
         room.close();
       },
     });
-    const request = new Request('http://localhost/', { method: 'POST', body: pieces, duplex: 'half' });
+    const streamed = { method: 'POST', body: pieces, duplex: 'half' };
+    const request = new Request('http://localhost/', streamed);
     expect(await readJson(request, 100)).toEqual({ ok: true, value: { unit: 'N·m' } });
   });
 

@@ -1,6 +1,6 @@
 import { decide } from '@clampwright/core/record';
+import { contextFor, done, openedSample, pullOf, taking } from '@clampwright/core/record/testing';
 import { expect, it } from 'vitest';
-import { contextFor, done, openedSample, pullOf, taking } from '../../core/record/testing/sample-job.ts';
 import { clashOf } from './clash.ts';
 
 it('reads what stands on the position from the conflict that core tells', () => {

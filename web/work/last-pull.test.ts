@@ -1,5 +1,5 @@
+import { contextFor, done, openedSample, pullOf, taking, testId } from '@clampwright/core/record/testing';
 import { expect, it } from 'vitest';
-import { contextFor, done, openedSample, pullOf, taking, testId } from '../../core/record/testing/sample-job.ts';
 import { lastPullOf } from './last-pull.ts';
 
 const begun = done(openedSample(), taking);

@@ -1,5 +1,5 @@
+import { pullOf } from '@clampwright/core/record/testing';
 import { describe, expect, it } from 'vitest';
-import { pullOf } from '../../core/record/testing/sample-job.ts';
 import { forgetUnsent, keepUnsent, type Shelf, unsentPulls } from './outbox.ts';
 
 /** A browser's storage in memory. */

@@ -1,6 +1,6 @@
 import { incomingPullSchema } from '@clampwright/core/record';
+import { done, openedSample, taking, testId } from '@clampwright/core/record/testing';
 import { describe, expect, it } from 'vitest';
-import { done, openedSample, taking, testId } from '../../core/record/testing/sample-job.ts';
 import { type PullContext, typedPull } from './typed-pull.ts';
 
 const cell = done(openedSample(), taking).state.joints[0]!.cells[0]![0]!;
