@@ -37,7 +37,6 @@ export function CircleFields({ form, onChange }: KindFieldsProps) {
         onChange={(firstAngle) => onChange({ firstAngle })}
       />
       <Select
-        size="narrow"
         label={t('layout.direction')}
         value={form.direction}
         options={DIRECTIONS.map((value) => ({ value, label: t(`layout.${value}`) }))}
