@@ -5,7 +5,7 @@ import { Sheet } from '../parts/sheet.tsx';
 import { TitleBlock } from '../parts/title-block.tsx';
 
 /** What Clampwright is, and where its interface is described. */
-export function About() {
+export function About({ demoLoaded }: { readonly demoLoaded: boolean }) {
   const { t } = useTranslation('lead');
   const openapi = (
     <a href="/api/v1/openapi.json" className={buttonClass('quiet')}>
@@ -19,6 +19,7 @@ export function About() {
         cells={[
           { label: t('about.version'), value: about.version },
           { label: t('about.licence'), value: about.license },
+          { label: t('about.demo'), value: demoLoaded ? t('about.demo-loaded') : t('about.demo-not-loaded') },
           { label: t('about.interface'), value: openapi },
         ]}
       />

@@ -31,7 +31,7 @@ export default function WorkshopPlace() {
       {people.data && session.data ? <People people={people.data} me={session.data.person} /> : null}
       {people.isPending ? <Loading /> : null}
       <UsualCautions />
-      <About />
+      <About demoLoaded={session.data?.demoLoaded ?? false} />
     </>
   );
 }
