@@ -1,16 +1,16 @@
 import { Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
 import { buttonClass } from '../parts/button.tsx';
-import { EmptyState } from '../parts/states.tsx';
+import { PageHeader } from '../parts/page-header.tsx';
 
 /** Said when an address leads nowhere. */
 export function NoSuchPlace() {
   const { t } = useTranslation();
   return (
-    <EmptyState title={t('shell.nowhere')} text={t('shell.nowhere-text')}>
+    <PageHeader title={t('shell.nowhere')} text={t('shell.nowhere-text')}>
       <Link to="/" className={buttonClass('primary')}>
         {t('shell.home')}
       </Link>
-    </EmptyState>
+    </PageHeader>
   );
 }

@@ -1,6 +1,6 @@
 import type { Person, Session } from '@clampwright/server/contract';
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import { get, having, listOf, send } from './api.ts';
+import { anything, get, having, listOf, send } from './api.ts';
 
 const isSession = having<Session>('person', 'firstStart', 'demoLoaded');
 const isPerson = having<Person>('id', 'name', 'role');
@@ -24,7 +24,7 @@ export function useSignIn() {
 export function useSignOut() {
   const queries = useQueryClient();
   return useMutation({
-    mutationFn: () => send('DELETE', '/session', undefined, (_value: unknown): _value is unknown => true),
+    mutationFn: () => send('DELETE', '/session', undefined, anything),
     onSuccess: () => queries.invalidateQueries({ queryKey: sessionQuery.queryKey }),
   });
 }

@@ -28,6 +28,8 @@ export function WhoProvider({ children }: { readonly children: ReactNode }) {
   const answer = useRef<(person: Person | null) => void>(undefined);
 
   const change = useCallback(() => {
+    // Whoever asked before gets no answer from this dialog.
+    answer.current?.(null);
     setAsking(true);
     return new Promise<Person | null>((resolve) => {
       answer.current = resolve;

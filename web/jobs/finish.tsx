@@ -27,7 +27,7 @@ export function Finish({ job }: { readonly job: JobInHand }) {
             href={`/api/v1/jobs/${jobId}/record.${kind}`}
             download={kind !== 'html'}
           >
-            {t(`finish.record.${kind}`)}
+            {t(kind === 'json' && status !== 'closed' ? 'finish.record.json-open' : `finish.record.${kind}`)}
           </a>
         ))}
         {status === 'closed' ? null : (

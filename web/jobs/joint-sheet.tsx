@@ -8,7 +8,7 @@ import { Sheet } from '../parts/sheet.tsx';
 import type { JobInHand } from './job-in-hand.ts';
 import { JointNeeds } from './joint-needs.tsx';
 import { progressOfJoint } from './place-in-work.ts';
-import { StageTable } from './stage-table.tsx';
+import { StageList } from './stage-list.tsx';
 import { ToolInHand } from './tool-in-hand.tsx';
 
 interface JointSheetProps {
@@ -38,7 +38,7 @@ export function JointSheet({ job, jobJoint }: JointSheetProps) {
         </Notice>
       ) : null}
       <JointNeeds jobJoint={jobJoint} tool={joint.tools.at(-1)} />
-      <StageTable content={content} />
+      <StageList content={content} />
       <ToolInHand job={job} joint={joint} />
       <div className="actions">
         <Link

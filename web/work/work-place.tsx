@@ -2,10 +2,10 @@ import type { LiveEvent } from '@clampwright/server/contract';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { useState } from 'react';
-import { useTranslation } from 'react-i18next';
+import { NoSuchPlace } from '../app/no-such-place.tsx';
 import { jobQuery } from '../jobs/job-query.ts';
 import { useLiveJob } from '../jobs/use-live-job.ts';
-import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
+import { Loading, Trouble } from '../parts/states.tsx';
 import { WorkScreen } from './work-screen.tsx';
 import '../jobs/jobs.css';
 import './work.css';
@@ -14,7 +14,6 @@ export type LiveTorque = Extract<LiveEvent, { kind: 'torque' }>;
 
 /** The working screen of one joint. */
 export default function WorkPlace() {
-  const { t } = useTranslation();
   const { jobId, jointRef } = useParams({ from: '/jobs/$jobId/work/$jointRef' });
   const job = useQuery(jobQuery(jobId));
   const [torque, setTorque] = useState<LiveTorque>();
@@ -31,7 +30,7 @@ export default function WorkPlace() {
   if (!job.data) return <Loading />;
   const joint = job.data.state.joints.find(({ ref }) => ref === jointRef);
   const jobJoint = job.data.state.sheet.joints.find(({ ref }) => ref === jointRef);
-  if (!joint || !jobJoint) return <EmptyState title={t('shell.nowhere')} text={t('shell.nowhere-text')} />;
+  if (!joint || !jobJoint) return <NoSuchPlace />;
   return (
     <WorkScreen
       key={jointRef}
