@@ -111,7 +111,7 @@ wrench
   )
   .addOption(new Option('--fault <fault>', 'what goes wrong with every pull').choices(FAULTS).default('none'))
   .option('--pulls <number>', 'how many; left out: until interrupted', wholeNumber(1, 1_000_000))
-  .option('--pause <seconds>', 'before each pull', figure('seconds from 0', 'from 0'), 3)
+  .option('--pause <seconds>', 'before each pull, and after the last', figure('seconds from 0', 'from 0'), 3)
   .option('--seed <number>', 'seed of its chance', wholeNumber(0, 1_000_000), 1)
   .option('--link <path>', 'name under which the port is found each time')
   .action(runs(async () => (await import('./commands/wrench-simulate.ts')).simulate));

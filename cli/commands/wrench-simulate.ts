@@ -49,9 +49,9 @@ async function pullOn(
 ): Promise<Result<void>> {
   const { angleDeg, angleFromNm, torqueNm } = targetOf(wanted);
   const aim = angleDeg === undefined ? { torqueNm } : { angleDeg, angleFromNm };
-  for (let number = 1; number <= (wanted.pulls ?? Number.POSITIVE_INFINITY); number++) {
-    await pause(1000 * wanted.pause, undefined, { signal: end }).catch(() => undefined);
-    if (end.aborted) break;
+  const rest = () => pause(1000 * wanted.pause, undefined, { signal: end }).catch(() => undefined);
+  await rest();
+  for (let number = 1; !end.aborted && number <= (wanted.pulls ?? Number.POSITIVE_INFINITY); number++) {
     const fastener = looseFastener(model.joint, wanted.seed * 1000 + number);
     const pull = simulatePull({ model, aim, fault: wanted.fault, seed: wanted.seed + number, fastener });
     const id = uuidV7(Date.now(), randomBytes(10));
@@ -59,6 +59,8 @@ async function pullOn(
     const sent = await terminal.send(pull, stamp, 'live');
     if (!sent.ok) return sent;
     answer(`pull ${number}: ${pull.shownTorqueNm} N·m, ${pull.shownAngleDeg}°`);
+    // After the last one too: what its reader has not read yet goes with the terminal.
+    await rest();
   }
   return ok(undefined);
 }

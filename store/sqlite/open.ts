@@ -95,11 +95,12 @@ function engineOn(writer: BetterSqlite.Database, reader: BetterSqlite.Database):
     spool: openSpool,
     dataVersion: () => z.number().parse(version.get()),
     close: async () => {
-      await writing.destroy();
-      await reading.destroy();
       // The builder closes only what it has used.
-      writer.close();
+      await reading.destroy();
       reader.close();
+      // Who may write goes last: it brings the log into the database and takes it away.
+      await writing.destroy();
+      writer.close();
     },
   };
 }
