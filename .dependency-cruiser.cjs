@@ -63,7 +63,7 @@ module.exports = {
     tsConfig: { fileName: 'tsconfig.base.json' },
     enhancedResolveOptions: {
       exportsFields: ['exports'],
-      conditionNames: ['source', 'import', 'node', 'default', 'types'],
+      conditionNames: ['clampwright-source', 'import', 'node', 'default', 'types'],
       extensions: ['.ts', '.tsx', '.js', '.json', '.css', '.d.ts'],
     },
   },

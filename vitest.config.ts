@@ -2,8 +2,8 @@ import { defineConfig } from 'vitest/config';
 
 const excluded = ['**/node_modules/**', '**/dist/**'];
 const shared = {
-  resolve: { conditions: ['source'] },
-  ssr: { resolve: { conditions: ['source'], externalConditions: ['source'] } },
+  resolve: { conditions: ['clampwright-source'] },
+  ssr: { resolve: { conditions: ['clampwright-source'], externalConditions: ['clampwright-source'] } },
 };
 
 /** Two projects: `unit` needs nothing but Node; `integration` uses real ports, processes and a browser. */

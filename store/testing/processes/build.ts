@@ -14,8 +14,8 @@ export async function built(program: Program): Promise<string> {
     configFile: false,
     logLevel: 'warn',
     root: HERE,
-    resolve: { conditions: ['source'] },
-    ssr: { resolve: { conditions: ['source'], externalConditions: ['source'] }, noExternal: [/^@clampwright\//] },
+    resolve: { conditions: ['clampwright-source'] },
+    ssr: { resolve: { conditions: ['clampwright-source'], externalConditions: ['clampwright-source'] }, noExternal: [/^@clampwright\//] },
     build: { ssr: `${HERE}/${program}.ts`, outDir: BUILT, emptyOutDir: false, minify: false },
   });
   return `${BUILT}/${program}.js`;
