@@ -7,8 +7,8 @@ import { useLanguage } from '../app/language.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { AimFigures } from './aim-figures.tsx';
+import type { LiveTorque } from './live.ts';
 import { TorqueBar } from './torque-bar.tsx';
-import type { LiveTorque } from './work-place.tsx';
 
 interface AimPanelProps {
   readonly cell: CellState;

@@ -4,7 +4,9 @@ import { useTranslation } from 'react-i18next';
 import type { JobInHand } from '../jobs/job-in-hand.ts';
 import { ToolInHand } from '../jobs/tool-in-hand.tsx';
 import { Notice } from '../parts/notice.tsx';
+import { ConnectedWrench } from './connected-wrench.tsx';
 import { LeadPrompt } from './lead-prompt.tsx';
+import type { Live } from './live.ts';
 import { PullForm } from './pull-form.tsx';
 import { ReworkPrompt } from './rework-prompt.tsx';
 import { SimulatedWrench } from './simulated-wrench.tsx';
@@ -17,10 +19,11 @@ interface NextThingProps {
   readonly step: Step;
   readonly cell: CellState;
   readonly sender: PullSender;
+  readonly live: Live;
 }
 
 /** What the position in hand waits for: a wrench, a pull, loosening, a new fastener, or the lead. */
-export function NextThing({ job, joint, jobJoint, step, cell, sender }: NextThingProps) {
+export function NextThing({ job, joint, jobJoint, step, cell, sender, live }: NextThingProps) {
   const { t } = useTranslation();
   const tool = joint.tools.at(-1);
   const jobId = job.state.jobId;
@@ -38,7 +41,10 @@ export function NextThing({ job, joint, jobJoint, step, cell, sender }: NextThin
           {cell.need === 'nothing' ? <Notice kind="plain" title={t('work.already')} /> : null}
           {tool.wrench.connection.kind === 'simulated' ? <SimulatedWrench jobId={jobId} cell={cell} /> : null}
           {tool.wrench.connection.kind === 'serial' ? (
-            <Notice kind="plain" title={t('pull.from-wrench', { name: tool.wrench.name })} />
+            <ConnectedWrench
+              wrench={tool.wrench}
+              word={live.wrenches.find(({ wrenchId }) => wrenchId === tool.wrench.id)}
+            />
           ) : null}
           <PullForm cell={cell} step={step} tool={tool} unit={jobJoint.joint.content.torqueUnit} sender={sender} />
         </>

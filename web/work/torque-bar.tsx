@@ -1,7 +1,7 @@
 import { showAngle, showTorque, type TorqueUnit } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
-import type { LiveTorque } from './work-place.tsx';
+import type { LiveTorque } from './live.ts';
 
 interface TorqueBarProps {
   /** As the wrench shows it. */

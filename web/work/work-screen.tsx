@@ -10,6 +10,7 @@ import { ConflictDialog } from './conflict-dialog.tsx';
 import { JointDone } from './joint-done.tsx';
 import { lastPullOf } from './last-pull.ts';
 import { LastVerdict } from './last-verdict.tsx';
+import type { Live } from './live.ts';
 import { NextThing } from './next-thing.tsx';
 import { PositionAttempts } from './position-attempts.tsx';
 import { PositionList } from './position-list.tsx';
@@ -18,19 +19,17 @@ import { SignalChoice } from './signal-choice.tsx';
 import { usePullSender } from './use-pull-sender.ts';
 import { useSignals } from './use-signals.ts';
 import { WorkDrawing } from './work-drawing.tsx';
-import type { LiveTorque } from './work-place.tsx';
 import { WorkStrip } from './work-strip.tsx';
 
 interface WorkScreenProps {
   readonly job: JobInHand;
   readonly joint: JointState;
   readonly jobJoint: JobJoint;
-  readonly liveTorque: LiveTorque | undefined;
-  readonly isLiveLost: boolean;
+  readonly live: Live;
 }
 
 /** What the technician looks at: the joint, the next position, the figure to aim at, the last verdict. */
-export function WorkScreen({ job, joint, jobJoint, liveTorque, isLiveLost }: WorkScreenProps) {
+export function WorkScreen({ job, joint, jobJoint, live }: WorkScreenProps) {
   const { t } = useTranslation();
   const [picked, setPicked] = useState<number>();
   const sender = usePullSender(job.state.jobId, joint.ref);
@@ -52,7 +51,7 @@ export function WorkScreen({ job, joint, jobJoint, liveTorque, isLiveLost }: Wor
     <div className="work">
       <div className="work-top">
         <WorkStrip job={job} jobJoint={jobJoint} joint={joint} place={place} />
-        {isLiveLost ? <Notice kind="alarm" title={t('work.live-lost')} /> : null}
+        {live.isLost ? <Notice kind="alarm" title={t('work.live-lost')} /> : null}
       </div>
       <div className="work-aim">
         {cell && !isOver ? (
@@ -62,7 +61,7 @@ export function WorkScreen({ job, joint, jobJoint, liveTorque, isLiveLost }: Wor
             tool={joint.tools.at(-1)}
             unit={unit}
             isPicked={picked !== undefined}
-            liveTorque={liveTorque}
+            liveTorque={live.torque}
             onBack={() => setPicked(undefined)}
           />
         ) : null}
@@ -71,7 +70,15 @@ export function WorkScreen({ job, joint, jobJoint, liveTorque, isLiveLost }: Wor
       <div className="work-do">
         <SendingState sender={sender} unit={unit} />
         {cell && !isOver ? (
-          <NextThing job={job} joint={joint} jobJoint={jobJoint} step={place.step} cell={cell} sender={sender} />
+          <NextThing
+            job={job}
+            joint={joint}
+            jobJoint={jobJoint}
+            step={place.step}
+            cell={cell}
+            sender={sender}
+            live={live}
+          />
         ) : null}
       </div>
       <div className="work-last">
