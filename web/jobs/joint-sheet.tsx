@@ -44,7 +44,7 @@ export function JointSheet({ job, jobJoint }: JointSheetProps) {
         <Link
           to="/jobs/$jobId/work/$jointRef"
           params={{ jobId: job.state.jobId, jointRef: joint.ref }}
-          className={buttonClass(joint.next ? 'primary' : 'plain')}
+          className={buttonClass(joint.next && joint.tools.length > 0 ? 'primary' : 'plain')}
           aria-label={t('joint.to-work-named', { label: jobJoint.label })}
         >
           {t(workWord(joint.next !== undefined, progress.done))}

@@ -1,22 +1,17 @@
 import type { JobJoint, JointState } from '@clampwright/core/record';
-import type { Tool } from '@clampwright/core/wrench';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
-import { Button } from '../parts/button.tsx';
-import { Dialog, DialogActions } from '../parts/dialog.tsx';
+import { Dialog } from '../parts/dialog.tsx';
 import { useNow } from '../parts/now.ts';
 import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
 import { Tick } from '../parts/tick.tsx';
 import type { JobInHand } from './job-in-hand.ts';
-import { ReasonDialog } from './reason-dialog.tsx';
-import { assessFor, refusedWrenches } from './tool-assessment.ts';
+import { TakeTool } from './take-tool.tsx';
+import { refusedWrenches } from './tool-assessment.ts';
 import { type ToolChoice, toolOf } from './tool-choice.ts';
 import { ToolFields } from './tool-fields.tsx';
-import { ToolFit } from './tool-fit.tsx';
-import { toolName } from './tool-name.ts';
 import { toolboxQuery } from './toolbox-query.ts';
-import { type LeadWord, NobodyActs, useCommand } from './use-command.ts';
 
 interface ToolDialogProps {
   readonly job: JobInHand;
@@ -54,7 +49,7 @@ export function ToolDialog({ job, joint, onClose }: ToolDialogProps) {
         />
       ) : null}
       <JointTicks job={job} refs={refs} onChange={setRefs} />
-      {tool ? <TakeTool job={job} tool={tool} refs={refs} onClose={onClose} /> : null}
+      {tool ? <TakeTool job={job} tool={tool} joints={jointsOf(job, refs)} onClose={onClose} /> : null}
     </Dialog>
   );
 }
@@ -86,70 +81,5 @@ function JointTicks({ job, refs, onChange }: JointTicksProps) {
         </Tick>
       ))}
     </fieldset>
-  );
-}
-
-interface TakeToolProps {
-  readonly job: JobInHand;
-  readonly tool: Tool;
-  readonly refs: readonly string[];
-  readonly onClose: () => void;
-}
-
-function TakeTool({ job, tool, refs, onClose }: TakeToolProps) {
-  const { t } = useTranslation();
-  const ask = useCommand(job.state.jobId);
-  const [isExcepting, setExcepting] = useState(false);
-  const joints = jointsOf(job, refs);
-  const fits = assessFor(tool, joints, useNow().toISOString());
-  const isRefused = fits.some(({ objections }) => objections.length > 0);
-  const take = (exceptionReason?: string, lead?: LeadWord) =>
-    ask.mutate(
-      {
-        command: {
-          kind: 'take-tool',
-          wrenchId: tool.wrench.id,
-          ...(tool.adapter ? { adapterId: tool.adapter.id } : {}),
-          ...(tool.extension ? { extensionId: tool.extension.id } : {}),
-          jointRefs: [...refs],
-          ...(exceptionReason === undefined ? {} : { exceptionReason }),
-        },
-        lead,
-      },
-      { onSuccess: onClose },
-    );
-  return (
-    <>
-      {fits.map((fit) => (
-        <ToolFit key={fit.jobJoint.ref} fit={fit} tool={tool} isNamed={joints.length > 1} />
-      ))}
-      {ask.error && !isExcepting && !(ask.error instanceof NobodyActs) ? <Trouble error={ask.error} /> : null}
-      <DialogActions>
-        {isRefused ? (
-          <Button kind="grave" onPress={() => setExcepting(true)}>
-            {t('tool.except')}
-          </Button>
-        ) : (
-          <Button kind="primary" isDisabled={refs.length === 0 || ask.isPending} onPress={() => take()}>
-            {t('tool.take')}
-          </Button>
-        )}
-        <Button onPress={onClose}>{t('act.cancel')}</Button>
-      </DialogActions>
-      {isExcepting ? (
-        <ReasonDialog
-          title={t('tool.except-title')}
-          action={t('tool.except-take')}
-          usual={[]}
-          needsLead
-          error={ask.error}
-          isBusy={ask.isPending}
-          onSend={take}
-          onClose={() => setExcepting(false)}
-        >
-          <p>{t('tool.except-text', { tool: toolName(tool) })}</p>
-        </ReasonDialog>
-      ) : null}
-    </>
   );
 }
