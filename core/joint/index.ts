@@ -1,2 +1,4 @@
 export { checkJoint } from './check.ts';
 export * from './joint.ts';
+export { type StepShown, stepShownSchema } from './step-shown.ts';
+export { type Warning, warningSchema } from './warning.ts';
