@@ -63,22 +63,17 @@ export function checkTorque(
   field = 'torque',
 ): Result<number> {
   const torqueNm = convertTorque(torque, unit, 'N·m');
+  const makesSense = torqueNm >= plausible.lowestNm && torqueNm <= plausible.highestNm;
+  return makesSense || torque === 0
+    ? ok(torqueNm)
+    : invalid(field, whyNot(torque, unit, plausible), expectedRange(unit, plausible));
+}
+
+function whyNot(torque: number, unit: TorqueUnit, plausible: TorqueRange): string {
   const shown = `${showNumber(torque, 'en')} ${unit}`;
-  const expected = expectedRange(unit, plausible);
-  if (torque < 0) {
-    return invalid(
-      field,
-      `${shown} is negative. A torque is told by its size; the direction stands elsewhere.`,
-      expected,
-    );
-  }
-  if (torqueNm > plausible.highestNm) {
-    return invalid(field, `${shown} is more than makes sense here. ${slip(torque, unit, plausible)}`, expected);
-  }
-  if (torque > 0 && torqueNm < plausible.lowestNm) {
-    return invalid(field, `${shown} is less than makes sense here. ${slip(torque, unit, plausible)}`, expected);
-  }
-  return ok(torqueNm);
+  if (torque < 0) return `${shown} is negative. A torque is told by its size; the direction stands elsewhere.`;
+  const size = convertTorque(torque, unit, 'N·m') > plausible.highestNm ? 'more' : 'less';
+  return `${shown} is ${size} than makes sense here. ${slip(torque, unit, plausible)}`;
 }
 
 /**

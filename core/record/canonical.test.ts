@@ -21,9 +21,10 @@ describe('canonical', () => {
     expect([...canonical(names).matchAll(/:(\d)/g)].map((match) => match[1]).join('')).toBe('2467153');
   });
 
-  it('does not depend on the order of members', () => {
+  it('does not depend on the order of members, be they few or many', () => {
+    const dictionary = fc.dictionary(fc.string({ unit: 'grapheme' }), fc.jsonValue({ maxDepth: 1 }), { size: '+1' });
     fc.assert(
-      fc.property(fc.dictionary(fc.string({ unit: 'grapheme' }), fc.jsonValue({ maxDepth: 2 })), (value) => {
+      fc.property(dictionary, (value) => {
         const reversed = Object.fromEntries(Object.entries(value).toReversed());
         expect(canonical(reversed)).toBe(canonical(value));
       }),

@@ -15,32 +15,49 @@ export function canonical(value: unknown): string {
     case 'boolean':
       return value ? 'true' : 'false';
     case 'object':
-      if (value === null) return 'null';
+      if (!isObject(value)) return 'null';
       return Array.isArray(value) ? canonicalArray(value) : canonicalObject(value);
     default:
       throw new RangeError(`a ${typeof value} has no place in a record`);
   }
 }
 
-// Half of the time of taking in a file is spent here: plain loops, and no escaping where nothing wants it.
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
+
+// A third of the time of taking in a file is spent here: plain loops, and no escaping where nothing wants it.
 function canonicalArray(items: readonly unknown[]): string {
   let text = '[';
   for (let i = 0; i < items.length; i++) text += `${i === 0 ? '' : ','}${canonical(items[i] ?? null)}`;
   return `${text}]`;
 }
 
-function canonicalObject(value: object): string {
-  const members = Object.entries(value);
-  members.sort(byName);
+const canonicalObject = (value: Readonly<Record<string, unknown>>): string => `{${canonicalMembers(value)}}`;
+
+/** The canonical form of an object without its braces. */
+export function canonicalMembers(value: Readonly<Record<string, unknown>>): string {
   let text = '';
-  for (const [name, member] of members) {
-    if (member === undefined) continue;
-    text += `${text === '' ? '' : ','}${canonicalText(name)}:${canonical(member)}`;
+  for (const name of sorted(Object.keys(value))) {
+    const member = value[name];
+    if (member !== undefined) text += `${text === '' ? '' : ','}${canonicalText(name)}:${canonical(member)}`;
   }
-  return `{${text}}`;
+  return text;
 }
 
-const byName = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number => (a < b ? -1 : 1);
+/** Up to so many names are put in order by insertion, which takes a third of the time of the general sort. */
+const FEW = 24;
+
+/** Names in the order of their UTF-16 code units. */
+function sorted(names: string[]): string[] {
+  if (names.length > FEW) return names.toSorted();
+  for (let i = 1; i < names.length; i++) {
+    const name = names[i]!;
+    let at = i;
+    for (; at > 0 && names[at - 1]! > name; at--) names[at] = names[at - 1]!;
+    names[at] = name;
+  }
+  return names;
+}
 
 /** Printable ASCII without quotation mark and backslash, which stands for itself. */
 const PLAIN = /^[ !#-[\]-~]*$/;

@@ -8,10 +8,15 @@ export interface FoldOptions {
 
 const isCarriedOn = (attempt: Attempt, rework: Rework): boolean => rework.underContinues && attempt.verdict === 'under';
 
-/** Degrees already turned by the unbroken run of `under` attempts at the end. */
-function carriedDeg(standing: readonly Attempt[], rework: Rework): number {
+/** Degrees already turned by the unbroken run of `under` attempts that stand at the end. */
+function carriedDeg(attempts: readonly Attempt[], rework: Rework): number {
   let sum = 0;
-  for (let i = standing.length - 1; i >= 0 && isCarriedOn(standing[i]!, rework); i--) sum += standing[i]!.angleDeg ?? 0;
+  for (let i = attempts.length - 1; i >= 0; i--) {
+    const attempt = attempts[i]!;
+    if (attempt.standing !== 'stands') continue;
+    if (!isCarriedOn(attempt, rework)) break;
+    sum += attempt.angleDeg ?? 0;
+  }
   return sum;
 }
 
@@ -33,17 +38,18 @@ function needOf(cell: Omit<CellState, 'need'>, rework: Rework): Need {
 
 /** Puts on what follows from the attempts: verdict, carried angle, need. */
 export function derived(cell: CellState, rework: Rework): CellState {
-  const standing = cell.attempts.filter((attempt) => attempt.standing === 'stands');
-  const known = { ...cell, verdict: standing.at(-1)?.verdict, carriedDeg: carriedDeg(standing, rework) };
+  const { attempts } = cell;
+  const last = attempts.findLast(({ standing }) => standing === 'stands');
+  const known = { ...cell, verdict: last?.verdict, carriedDeg: carriedDeg(attempts, rework) };
   return { ...known, need: needOf(known, rework) };
 }
 
 export function withAttempt(cell: CellState, attempt: Attempt, rework: Rework, options: FoldOptions): CellState {
-  const attempts = [...cell.attempts, attempt];
-  const kept = options.attemptsKept === undefined ? attempts : attempts.slice(-options.attemptsKept);
+  const { attemptsKept = Number.POSITIVE_INFINITY } = options;
+  const surplus = Math.max(cell.attempts.length + 1 - attemptsKept, 0);
   const added = {
     ...cell,
-    attempts: kept,
+    attempts: [...cell.attempts.slice(surplus), attempt],
     attemptCount: cell.attemptCount + 1,
     attemptsCounted: cell.attemptsCounted + 1,
     acceptedBy: undefined,

@@ -56,16 +56,21 @@ const emptyCell = (ref: CellRef): CellState => ({
   need: 'pull',
 });
 
+const withNext = (joint: JointState): JointState => ({ ...joint, next: nextOf(joint) });
+
 /** Within the first round that is not done: what can be worked on before what waits for the lead. */
-function withNext(joint: JointState): JointState {
-  for (const [index, step] of joint.steps.entries()) {
-    const inOrder = step.order
-      .map((position) => joint.cells[index]![position - 1]!)
-      .filter((cell) => cell.need !== 'nothing');
-    const next = inOrder.find((cell) => cell.need !== 'lead') ?? inOrder[0];
-    if (next) return { ...joint, next: next.ref };
+function nextOf({ steps, cells }: JointState): CellRef | undefined {
+  for (const [index, { order }] of steps.entries()) {
+    let forLead: CellState | undefined;
+    for (const position of order) {
+      const cell = cells[index]![position - 1]!;
+      if (cell.need === 'nothing') continue;
+      if (cell.need !== 'lead') return cell.ref;
+      forLead ??= cell;
+    }
+    if (forLead) return forLead.ref;
   }
-  return { ...joint, next: undefined };
+  return undefined;
 }
 
 function applied(state: JobState, entry: Entry, options: FoldOptions): JobState {

@@ -31,7 +31,9 @@ export function uuidV7(nowMs: number, random: Uint8Array): string {
  * @source RFC 9562, 5.8 (UUID version 8)
  */
 export function uuidV8(digestHex: string): string {
-  const bytes = new Uint8Array(16);
-  for (let i = 0; i < 16; i++) bytes[i] = Number.parseInt(digestHex.slice(2 * i, 2 * i + 2), 16);
-  return stamped(bytes, 8);
+  const variant = VARIANT[Number.parseInt(digestHex.charAt(16), 16) % 4];
+  return grouped(`${digestHex.slice(0, 12)}8${digestHex.slice(13, 16)}${variant}${digestHex.slice(17, 32)}`);
 }
+
+/** First digit of the variant of RFC 9562 (binary 10xx), by its two free bits. */
+const VARIANT = '89ab';

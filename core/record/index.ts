@@ -1,10 +1,10 @@
 export { canonical } from './canonical.ts';
 export type { FoldOptions } from './cell.ts';
-export { type ChainHead, chain, headAfter, startOfChain } from './chain.ts';
+export { type ChainHead, chain, headAfter, type Link, links, startOfChain } from './chain.ts';
 export * from './command.ts';
 export { decide } from './decide.ts';
 export type { DecisionContext } from './decision-context.ts';
-export { digestOf, sha256Hex } from './digest.ts';
+export { digestOf, type Sha256, sha256Hex } from './digest.ts';
 export * from './document.ts';
 export * from './entry.ts';
 export { exportRecord, recordFile } from './export.ts';
