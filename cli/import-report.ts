@@ -13,9 +13,9 @@ export function importReport(
   return { said, remarks: [...refusedOf(result), ...keptOf(result, mode)] };
 }
 
-function countsOf({ added, already, refusedCount, verdicts }: Result): string {
+function countsOf({ kept, added, already, refusedCount, verdicts }: Result): string {
   const judged = Object.entries(verdicts).map(([verdict, count]) => `${verdict} ${count}`);
-  const counts = [`added    ${added}`, `already  ${already}`, `refused  ${refusedCount}`];
+  const counts = [`${kept ? 'added' : 'good '}    ${added}`, `already  ${already}`, `refused  ${refusedCount}`];
   return [...counts, ...(judged.length > 0 ? [`verdicts ${judged.join(', ')}`] : [])].join('\n');
 }
 

@@ -2,14 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { keyFingerprint, recordFileSchema } from '@clampwright/core/record';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { z } from 'zod';
 import { demoJobs, exported } from './testing/demo-jobs.ts';
 import { freshPlace, makePlace } from './testing/place.ts';
-
-const verificationSchema = z.object({
-  whole: z.boolean(),
-  faults: z.array(z.object({ part: z.string(), field: z.string().optional(), message: z.string() })),
-});
 
 let sealed: Buffer;
 let unsealed: Buffer;
@@ -54,35 +48,35 @@ describe('a record of the closed job', () => {
   });
 
   it.each([
-    ['a reading', /"torqueNm":(\d)/, '/body/pull/reading/torqueNm', 'entry'],
-    ['what the wrench showed', /"torque":\{"text":"(\d)/, '/body/pull/shown/torque/text', 'entry'],
-    ['a verdict', /"verdict":"w(i)thin"/, undefined, 'file'],
-    ['a limit', /"lowerNm":(\d)/, 'lowerNm', 'entry'],
-    ['who it was', /"name":"(T)amsin Orrell"/, '/by/name', 'entry'],
-    ['when it was', /"at":"2\d(\d)/, '/at', 'entry'],
-    ['the statement at the end', /All (f)our wheels/, '/body/statement', 'entry'],
-    ['an entry’s hash', /"hash":"(.)/, undefined, 'entry'],
-    ['a trace', /"traces":.*?"torqueNm":\[(\d)/, undefined, 'trace'],
-    ['the signature', /"signature":"(.)/, undefined, 'seal'],
-    ['the key', /"publicKey":"(.)/, undefined, 'seal'],
-    ['a fingerprint', /"fingerprints":\[\{"[^"]*":"(.)/, undefined, 'fingerprint'],
-    ['the format', /"(c)lampwright-record"/, 'format', 'file'],
-  ])('with one byte of %s changed is not, and it is said what', async (_, where, field, part) => {
-    const { code, stdout } = await verified(altered(sealed, where), '--json');
+    ['a reading', /"torqueNm":(\d)/, /Entry \d+ \(pull\): \/body\/pull\/reading\/torqueNm now reads \d/],
+    ['what the wrench showed', /"torque":\{"text":"(\d)/, /Entry \d+ \(pull\): \/body\/pull\/shown\/torque\/text now/],
+    ['a verdict', /"verdict":"w(i)thin"/, /judgement\.verdict is not as a record has it: “wjthin”/],
+    ['a limit', /"lowerNm":(\d)/, /Entry 1 \(opened\): \S+\/lowerNm now reads/],
+    ['who it was', /"name":"(T)amsin Orrell"/, /Entry \d+ \(.+\): \/by\/name now reads "Uamsin Orrell", which is not/],
+    ['when it was', /"at":"2\d(\d)/, /Entry 1 \(opened\): \/at now reads "2/],
+    ['the statement at the end', /All (f)our wheels/, /\(signed-off\): \/body\/statement now reads "All eour wheels/],
+    ['an entry’s hash', /"hash":"(.)/, /Entry 1 \(opened\): \/hash now reads/],
+    ['a trace', /"traces":.*?"torqueNm":\[(\d)/, /The trace of pull [0-9a-f-]+ was altered/],
+    ['the signature', /"signature":"(.)/, /The signature does not fit/],
+    ['the key', /"publicKey":"(.)/, /The signature does not fit/],
+    ['a fingerprint', /"fingerprints":\[\{"[^"]*":"(.)/, /The fingerprint of \S+ in entry 1 was altered/],
+    ['the format', /"(c)lampwright-record"/, /format is not as a record has it/],
+    ['the punctuation', /"fingerprints"(:)/, /The file stops being JSON at character \d+/],
+  ])('with one byte of %s changed is not, and it is said what', async (_, where, said) => {
+    const { code, stdout } = await verified(altered(sealed, where));
     expect(code).toBe(1);
-    const { whole, faults } = verificationSchema.parse(JSON.parse(stdout));
-    expect(whole).toBe(false);
-    expect(faults).toContainEqual(
-      expect.objectContaining({ part, ...(field === undefined ? {} : { field: expect.stringContaining(field) }) }),
-    );
+    expect(stdout).not.toMatch(/^WHOLE/);
+    expect(stdout).toMatch(said);
   });
 
-  it('tells in words the entry and the field that were altered', async () => {
-    const { stdout } = await verified(altered(sealed, /"name":"(T)amsin Orrell"/));
-    expect(stdout).toMatch(/^ALTERED: .*record\.json\n/);
-    expect(stdout).toMatch(
-      /✗ Entry \d+ \(.+\): \/by\/name now reads "\S+amsin Orrell", which is not what was recorded\./,
-    );
+  it('tells programs the entry and the field', async () => {
+    const { code, stdout } = await verified(altered(sealed, /All (f)our wheels/), '--json');
+    expect(code).toBe(1);
+    expect(JSON.parse(stdout)).toMatchObject({
+      whole: false,
+      sealed: true,
+      faults: [{ part: 'entry', seq: expect.any(Number), field: '/body/statement' }],
+    });
   });
 
   it('with any one byte changed is never whole', async () => {

@@ -49,9 +49,10 @@ describe('the simulated wrench', () => {
   });
 
   it('ends by itself after its pulls', async () => {
-    const wrench = started('--torque', '20', '--pulls', '1', '--pause', '0');
-    await wrench.says(/pull 1: /);
-    expect(await wrench.end()).toMatchObject({ stderr: '' });
+    const args = ['wrench', 'simulate', '--torque', '20', '--pulls', '2', '--pause', '0'];
+    const { code, stdout, stderr } = await freshPlace().run(args);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
+    expect(stdout.match(/^pull \d: [\d.]+ N·m, [\d.]+°$/gm)).toHaveLength(2);
   });
 
   it.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(

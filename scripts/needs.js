@@ -7,6 +7,10 @@ const PROGRAMS = [
   { program: 'pdftotext', debian: 'poppler-utils', why: 'the tests that read the PDF back' },
   { program: 'qpdf', debian: 'qpdf', why: 'the tests of the structure of the PDF' },
   { program: 'zbarimg', debian: 'zbar-tools', why: 'the test that reads the barcode back' },
+  { program: 'curl', debian: 'curl', why: 'the examples of docs/' },
+  { program: 'jq', debian: 'jq', why: 'the examples of docs/' },
+  { program: 'openssl', debian: 'openssl', why: 'the examples of docs/' },
+  { program: 'python3', debian: 'python3', why: 'the examples of docs/' },
 ];
 
 const isThere = (program) => spawnSync('sh', ['-c', `command -v ${program}`]).status === 0;

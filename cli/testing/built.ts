@@ -5,7 +5,8 @@ import { fileURLToPath } from 'node:url';
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const WORKSPACES = ['core', 'store', 'intake', 'report', 'server', 'demo', 'cli'];
 
-const isSource = (file: string): boolean => /\.ts$/.test(file) && !/\.test\.ts$|^dist\b|\bnode_modules\b/.test(file);
+const isSource = (file: string): boolean =>
+  file.endsWith('.ts') && !file.endsWith('.test.ts') && !/^dist\b|\bnode_modules\b/.test(file);
 const changedMs = (file: string): number => statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? 0;
 
 function isStale(workspace: string): boolean {

@@ -4,6 +4,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { text } from 'node:stream/consumers';
+import { setTimeout as pause } from 'node:timers/promises';
 import { onTestFinished } from 'vitest';
 import { builtCommand } from './built.ts';
 
@@ -37,6 +38,7 @@ export interface Place {
 }
 
 const command = builtCommand();
+const LOOK_AGAIN_MS = 20;
 
 /** A place that is gone when the test is finished. */
 export function freshPlace(): Place {
@@ -47,7 +49,8 @@ export function freshPlace(): Place {
 
 export function makePlace(): Place {
   const outer = mkdtempSync(path.join(tmpdir(), 'clampwright-cli-'));
-  const [folder, home] = ['work', 'home'].map((name) => path.join(outer, name)) as [string, string];
+  const inside = (name: string): string => path.join(outer, name);
+  const [folder, home] = [inside('work'), inside('home')];
   for (const made of [folder, home]) mkdirSync(made);
   const begin = (args: readonly string[], env: NodeJS.ProcessEnv = {}) =>
     spawn(process.execPath, [command, ...args], {
@@ -57,7 +60,7 @@ export function makePlace(): Place {
   return {
     folder,
     home,
-    data: path.join(outer, 'data'),
+    data: inside('data'),
     file: (name, content) => {
       const file = path.join(folder, name);
       writeFileSync(file, content);
@@ -93,7 +96,7 @@ function runningOn(child: ChildProcessWithoutNullStreams): Running {
         const found = pattern.exec(said);
         if (found) return found[1] ?? found[0];
         if (child.exitCode !== null) throw new Error(`it ended and said: ${said}`);
-        await Promise.race([once(child.stdout, 'data'), once(child.stderr, 'data'), ran]);
+        await Promise.race([pause(LOOK_AGAIN_MS), ran]);
       }
     },
     end: (signal = 'SIGTERM') => {
