@@ -18,15 +18,16 @@ export const fastener = calculation({
     'ISO 898-1:2013: stress area and strength of classes 4.6 to 12.9',
     'ASME B1.1-2003: Unified inch threads',
     'SAE J429: strength of grades 2, 5 and 8',
+    'ISO 3506-1: stainless steel A1 to A5; ASTM F3125, A193 B7, A320 L7, A574',
   ],
   input: z.strictObject({
     thread: z.string().describe('designation, such as M10, M10x1.25, 3/8-16 UNC, #8-32 UNC'),
-    propertyClass: z.string().describe('such as 8.8 for metric threads, grade 5 for inch threads').optional(),
+    propertyClass: z.string().describe('such as 8.8 or A4-80 for metric threads, grade 5 or B7 for inch threads').optional(),
   }),
   output: z.strictObject({
     thread: z.string().describe('designation as the standard writes it'),
     system: z.enum(['ISO metric', 'Unified']),
-    series: z.enum(['coarse', 'fine', 'UNC', 'UNF']),
+    series: z.enum(['coarse', 'fine', 'UNC', 'UNF', '8-UN']),
     majorDiameterMm: millimetres('basic major diameter d'),
     pitchMm: millimetres('pitch P'),
     pitchDiameterMm: millimetres('basic pitch diameter d2'),

@@ -84,10 +84,33 @@ describe('fastener', () => {
   );
 
   it.each([
+    ['M12', 'a4-80', 'A4-80'],
+    ['M12', 'ISO 3506-1 A2 70', 'A2-70'],
+    ['M24', 'B7', 'ASTM A193 B7'],
+    ['1-8 UNC', 'grade B7', 'ASTM A193 B7'],
+    ['2 3/4-8 UN', 'ASTM A193 B7', 'ASTM A193 B7'],
+    ['3/4-10 UNC', 'F3125 A325', 'ASTM F3125 A325'],
+    ['3/4-10 UNC', 'A490', 'ASTM F3125 A490'],
+    ['1/2-13 UNC', 'A574', 'ASTM A574'],
+    ['M20', 'A320 L7', 'ASTM A320 L7'],
+  ])('reads on %s the class “%s”', (thread, text, propertyClass) => {
+    expect(dataOf(thread, text)).toMatchObject({ propertyClass });
+  });
+
+  it('gives no proof load where the standard sets none', () => {
+    const data = dataOf('M12', 'A4-80');
+    expect(data).toMatchObject({ yieldStrengthMPa: 600, tensileLoadN: 800 * data.stressAreaMm2 });
+    expect(data).not.toHaveProperty('proofLoadN');
+  });
+
+  it.each([
     ['M20', '9.8', '9.8 does not exist for M20 (ISO 898-1).', 'one of 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 10.9, 12.9'],
     ['M10', 'grade 5', 'SAE J429 grade 5 belongs to Unified threads; M10 is ISO metric.', 'one of 4.6'],
     ['3/8-16 UNC', '8.8', '8.8 belongs to ISO metric threads; 3/8-16 UNC is Unified.', 'one of SAE J429 grade 2'],
-    ['2-4.5 UNC', '8', 'SAE J429 grade 8 does not exist for 2-4.5 UNC (SAE J429).', 'no class'],
+    ['2-4.5 UNC', '8', 'SAE J429 grade 8 does not exist for 2-4.5 UNC (SAE J429).', 'one of ASTM A193 B7'],
+    ['M42', 'A2-70', 'A2-70 does not exist for M42 (ISO 3506-1).', 'one of 4.6'],
+    ['M10', 'A325', 'ASTM F3125 A325 belongs to Unified threads; M10 is ISO metric.', 'one of 4.6'],
+
     ['M10', '7.7', '“7.7” is no property class known here.', 'one of 4.6'],
     ['M10', '', 'There is no property class.', 'one of 4.6'],
   ])('refuses %s with class “%s”', (thread, propertyClass, message, expected) => {
@@ -100,12 +123,13 @@ describe('fastener', () => {
     ['M42', '10.9'],
     ['M6x0.75', '8.8'],
     ['#8-32 UNC', '5'],
+    ['M27', 'A4-80'],
   ])('says that %s %s goes beyond the standard', (thread, propertyClass) => {
     expect(dataOf(thread, propertyClass).notes).toEqual([expect.stringContaining('only where the maker says so')]);
   });
 
   it('knows a proof stress below yield below tensile strength in every class', () => {
-    for (const { proofStressMPa, yieldStrengthMPa, tensileStrengthMPa } of PROPERTY_CLASSES) {
+    for (const { proofStressMPa = 0, yieldStrengthMPa, tensileStrengthMPa } of PROPERTY_CLASSES) {
       expect(proofStressMPa < yieldStrengthMPa && yieldStrengthMPa < tensileStrengthMPa).toBe(true);
     }
   });

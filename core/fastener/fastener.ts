@@ -35,7 +35,7 @@ export interface FastenerData {
  * @param thread        designation, as `readThread` takes it
  * @param propertyClass as `readPropertyClass` takes it
  * @returns figures unrounded; ISO 898-1 rounds its areas and loads, so its printed loads differ by up to 0.5 %
- * @source ISO 724:1993, ISO 898-1:2013, ASME B1.1-2003, SAE J429
+ * @source ISO 724:1993, ISO 898-1:2013, ISO 3506-1, ASME B1.1-2003, SAE J429, ASTM F3125, A193, A320, A574
  */
 export function fastener(thread: string, propertyClass?: string): Result<FastenerData> {
   const read = readThread(thread);
@@ -60,31 +60,41 @@ function geometry(thread: Thread): FastenerData {
 
 function withStrength(thread: Thread, strength: PropertyClass): FastenerData {
   const base = geometry(thread);
+  const { proofStressMPa } = strength;
   return {
     ...base,
     propertyClass: strength.name,
     tensileStrengthMPa: strength.tensileStrengthMPa,
     yieldStrengthMPa: strength.yieldStrengthMPa,
-    proofStressMPa: strength.proofStressMPa,
-    proofLoadN: base.stressAreaMm2 * strength.proofStressMPa,
+    ...(proofStressMPa === undefined ? {} : { proofStressMPa, proofLoadN: base.stressAreaMm2 * proofStressMPa }),
     tensileLoadN: base.stressAreaMm2 * strength.tensileStrengthMPa,
     notes: beyondStandard(thread, strength),
   };
 }
 
-/** ISO 898-1:2013, clause 1: M1.6 to M39 coarse, M8x1 to M39x3 fine; SAE J429: from 1/4 in. */
-function beyondStandard(
-  { majorDiameterMm, series, designation }: Thread,
-  { name, standard }: PropertyClass,
-): readonly string[] {
-  const isMetric = standard === 'ISO 898-1';
-  const isInside = isMetric
-    ? majorDiameterMm <= 39 && (series === 'coarse' || majorDiameterMm >= 8)
-    : majorDiameterMm >= 6.35;
-  if (isInside) return [];
-  const range = isMetric ? 'M1.6 to M39, fine pitches from M8' : 'from 1/4 in';
-  return [`${standard} covers ${range}; ${name} on ${designation} holds only where the maker says so.`];
+function beyondStandard(thread: Thread, { name, standard }: PropertyClass): readonly string[] {
+  const covered = COVERED[standard];
+  if (covered === undefined || covered.holds(thread)) return [];
+  return [`${standard} covers ${covered.range}; ${name} on ${thread.designation} holds only where the maker says so.`];
 }
+
+interface Covered {
+  readonly range: string;
+  readonly holds: (thread: Thread) => boolean;
+}
+
+/** What a standard covers where its tables of strength alone do not tell. */
+const COVERED: Readonly<Partial<Record<PropertyClass['standard'], Covered>>> = {
+  // ISO 898-1:2013, clause 1
+  'ISO 898-1': {
+    range: 'M1.6 to M39, fine pitches from M8',
+    holds: ({ majorDiameterMm, series }) => majorDiameterMm <= 39 && (series === 'coarse' || majorDiameterMm >= 8),
+  },
+  // ISO 3506-1:2009, table 2: above M24 by agreement (from memory)
+  'ISO 3506-1': { range: 'sizes up to M24 without agreement', holds: ({ majorDiameterMm }) => majorDiameterMm <= 24 },
+  'ASTM F3125': { range: 'UNC threads', holds: ({ series }) => series === 'UNC' },
+  'SAE J429': { range: 'from 1/4 in', holds: ({ majorDiameterMm }) => majorDiameterMm >= 6.35 },
+};
 
 /** Friction never makes the nut factor larger than this on steel (common practice: dry, zinc coated). */
 const LARGEST_NUT_FACTOR = 0.35;

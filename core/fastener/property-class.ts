@@ -1,48 +1,50 @@
 import { invalid, ok, type Result } from '../failure/failure.ts';
 import { convert } from '../quantity/convert.ts';
-import { INCH_GRADES, type InchGradeRow, METRIC_CLASSES, type MetricClassRow } from './property-classes.ts';
+import {
+  BOLTING_GRADES,
+  INCH_GRADES,
+  type InchGradeRow,
+  METRIC_CLASSES,
+  METRIC_STUD_GRADES,
+  type MetricClassRow,
+  STAINLESS_CLASSES,
+} from './property-classes.ts';
 import { inchesToMm, type Thread } from './thread.ts';
 
 /** Strength of a property class over a range of sizes: above < d ≤ up to. */
 export interface PropertyClass {
-  /** `8.8`; for inch threads `SAE J429 grade 5`. */
+  /** `8.8`, `A4-80`; for inch threads `SAE J429 grade 5`, `ASTM A193 B7`. */
   readonly name: string;
-  readonly standard: 'ISO 898-1' | 'SAE J429';
+  readonly standard: MetricClassRow['standard'] | InchGradeRow['standard'];
   readonly system: Thread['system'];
   readonly aboveMm: number;
   readonly upToMm: number;
-  readonly proofStressMPa: number;
+  /** Stress under proof load, where the standard sets one. */
+  readonly proofStressMPa?: number;
   readonly yieldStrengthMPa: number;
   readonly tensileStrengthMPa: number;
 }
 
-const ofMetric = ({
+const ofMetric = ({ name, standard, aboveMm = 0, upToMm = Infinity, ...stress }: MetricClassRow): PropertyClass => ({
   name,
-  aboveMm = 0,
-  upToMm = Infinity,
-  proofMPa,
-  yieldMPa,
-  tensileMPa,
-}: MetricClassRow): PropertyClass => ({
-  name,
-  standard: 'ISO 898-1',
+  standard,
   system: 'ISO metric',
   aboveMm,
   upToMm,
-  proofStressMPa: proofMPa,
-  yieldStrengthMPa: yieldMPa,
-  tensileStrengthMPa: tensileMPa,
+  ...(stress.proofMPa === undefined ? {} : { proofStressMPa: stress.proofMPa }),
+  yieldStrengthMPa: stress.yieldMPa,
+  tensileStrengthMPa: stress.tensileMPa,
 });
 
-const ofInch = ({ name, aboveIn = 0, upToIn, proofKsi, yieldKsi, tensileKsi }: InchGradeRow): PropertyClass => ({
+const ofInch = ({ name, standard, aboveIn = 0, upToIn, ...stress }: InchGradeRow): PropertyClass => ({
   name,
-  standard: 'SAE J429',
+  standard,
   system: 'Unified',
   aboveMm: inchesToMm(aboveIn),
   upToMm: inchesToMm(upToIn),
-  proofStressMPa: megapascals(proofKsi),
-  yieldStrengthMPa: megapascals(yieldKsi),
-  tensileStrengthMPa: megapascals(tensileKsi),
+  ...(stress.proofKsi === undefined ? {} : { proofStressMPa: megapascals(stress.proofKsi) }),
+  yieldStrengthMPa: megapascals(stress.yieldKsi),
+  tensileStrengthMPa: megapascals(stress.tensileKsi),
 });
 
 function megapascals(ksi: number): number {
@@ -51,20 +53,23 @@ function megapascals(ksi: number): number {
   return stress.value;
 }
 
-/** Every class known; one with a size step stands once for each range. */
-export const PROPERTY_CLASSES: readonly PropertyClass[] = [...METRIC_CLASSES.map(ofMetric), ...INCH_GRADES.map(ofInch)];
+/** Every class known; one with a size step stands once for each range, one for both systems once for each. */
+export const PROPERTY_CLASSES: readonly PropertyClass[] = [
+  ...[...METRIC_CLASSES, ...STAINLESS_CLASSES, ...METRIC_STUD_GRADES].map(ofMetric),
+  ...[...INCH_GRADES, ...BOLTING_GRADES].map(ofInch),
+];
 
 /**
  * Strength of a class at the size of a thread.
  *
- * @param text   `8.8`, `10.9`; `grade 5`, `SAE J429 grade 5` or `5` for inch threads
+ * @param text   `8.8`, `10.9`, `A4-80`; `grade 5`, `SAE J429 grade 5` or `5` for inch threads; `B7`, `ASTM A193 B7`
  * @param thread whose system and size the class must have
  * @param field  named in the refusal, which tells the classes that the thread does have
  */
 export function readPropertyClass(text: string, thread: Thread, field = 'propertyClass'): Result<PropertyClass> {
   const typed = text.trim();
-  const name = className(typed);
-  const named = PROPERTY_CLASSES.filter((row) => row.name === name);
+  const key = keyOf(typed);
+  const named = PROPERTY_CLASSES.filter(({ name }) => keyOf(name) === key);
   const found = named.find((row) => belongs(row, thread));
   if (found !== undefined) return ok(found);
   const having = [...new Set(PROPERTY_CLASSES.filter((row) => belongs(row, thread)).map((row) => row.name))];
@@ -72,24 +77,28 @@ export function readPropertyClass(text: string, thread: Thread, field = 'propert
     having.length > 0
       ? `one of ${having.join(', ')}`
       : `no class: ${thread.designation} is larger than the standard goes`;
-  return invalid(field, refusal(typed, named[0], thread), expected);
+  return invalid(field, refusal(typed, named, thread), expected);
 }
 
 const belongs = ({ system, aboveMm, upToMm }: PropertyClass, thread: Thread): boolean =>
   system === thread.system && thread.majorDiameterMm > aboveMm && thread.majorDiameterMm <= upToMm;
 
-/** The name in the tables for what was typed, or the text itself. */
-function className(typed: string): string {
-  const metric = /^(?:(?:property )?class |iso 898-1 )?(\d{1,2}[.,]\d)$/i.exec(typed)?.[1];
-  if (metric !== undefined) return metric.replace(',', '.');
-  const grade = /^(?:sae[ -]?)?(?:j ?429[ -]?)?(?:grade|gr\.?)? ?([258])$/i.exec(typed)?.[1];
-  return grade === undefined ? typed : `SAE J429 grade ${grade}`;
+/** Words that stand before a class without being part of it. */
+const BEFORE =
+  /^(?:ISO 898-1|ISO 3506-1|SAE|J ?429|ASTM|F3125|A193|A320|PROPERTY CLASS|CLASS|GRADE|GR\.?)(?=[ \d-]|$)[ -]*/;
+
+/** What is left of a class's name when only what tells it from others is kept: `8.8`, `A4-80`, `5`, `B7`. */
+function keyOf(text: string): string {
+  const key = text.toUpperCase().replace(',', '.').replace(/\s+/g, ' ');
+  const after = key.replace(BEFORE, '');
+  return after === key || after === '' ? key.replaceAll(' ', '-') : keyOf(after);
 }
 
-function refusal(typed: string, named: PropertyClass | undefined, thread: Thread): string {
+function refusal(typed: string, named: readonly PropertyClass[], thread: Thread): string {
+  const [first] = named;
   if (typed === '') return 'There is no property class.';
-  if (named === undefined) return `“${typed}” is no property class known here.`;
-  if (named.system !== thread.system)
-    return `${named.name} belongs to ${named.system} threads; ${thread.designation} is ${thread.system}.`;
-  return `${named.name} does not exist for ${thread.designation} (${named.standard}).`;
+  if (first === undefined) return `“${typed}” is no property class known here.`;
+  if (!named.some(({ system }) => system === thread.system))
+    return `${first.name} belongs to ${first.system} threads; ${thread.designation} is ${thread.system}.`;
+  return `${first.name} does not exist for ${thread.designation} (${first.standard}).`;
 }

@@ -35,6 +35,9 @@ describe('readThread', () => {
     ['1-8 UNC', ['1-8', '1"-8 UNC', '1 UNC']],
     ['1 1/2-6 UNC', ['1-1/2-6 UNC', '1 1/2-6', '1½-6 UNC', '1.5-6 UNC']],
     ['2-4.5 UNC', ['2-4.5']],
+    ['2-8 UN', ['2-8', '2-8UN', '2 8-UN', '2"-8 UN-2A']],
+    ['1 1/8-8 UN', ['1-1/8-8', '1 1/8 UN', '1⅛-8 UN']],
+    ['#2-56 UNC', ['2-56', '#2 UNC']],
   ])('reads the spellings of %s', (designation, spellings) => {
     expect(spellings.map((text) => [text, readThread(text)])).toEqual(
       spellings.map((text) => [text, { ok: true, value: expect.objectContaining({ designation }) }]),
@@ -52,6 +55,8 @@ describe('readThread', () => {
     ['3/8-16 UNF', '3/8-16 UNC or 3/8-24 UNF'],
     ['3/8', '3/8-16 UNC or 3/8-24 UNF'],
     ['0.4-16 UNC', '3/8-16 UNC or 7/16-14 UNC'],
+    ['1 5/8 UNC', '1 5/8-8 UN'],
+    ['4 UNC', '#4-40 UNC or #4-48 UNF or 4-4 UNC or 4-8 UN'],
   ])('refuses %s and tells what is near', (text, expected) => {
     expect(readThread(text, 'fastener.thread')).toMatchObject({
       failure: { kind: 'invalid', field: 'fastener.thread', expected },

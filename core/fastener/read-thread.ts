@@ -9,7 +9,7 @@ const EXACT = 1e-6;
 const METRIC = /^M ?(?<size>\d+(?:[.,]\d+)?)(?: ?[Xx×*-] ?(?<pitch>\d+(?:[.,]\d+)?))?(?: ?- ?\d[A-Z](?:\d[A-Z])?)?$/;
 const INCH_SIZE = String.raw`(?:(?:#|NO\.?) ?(?<gauge>\d+)|(?:(?<inches>\d+)[ -])?(?<over>\d+)/(?<under>\d+)|(?<plain>\d*\.?\d+))`;
 const INCH = new RegExp(
-  `^${INCH_SIZE} ?(?:"|″|IN\\.?)? ?(?:[-–×X] ?| )?(?<perInch>\\d+(?:\\.5)?)? ?(?<series>UNC|UNF)?(?: ?- ?[123][AB])?$`,
+  `^${INCH_SIZE} ?(?:"|″|IN\\.?)? ?(?:[-–×X] ?| )?(?<perInch>\\d+(?:\\.5)?)? ?-? ?(?<series>UNC|UNF|UN)?(?: ?- ?[123][AB])?$`,
 );
 
 /** What a designation asks for; `sizes` holds more than one when `4` may be #4 or 4 in. */
@@ -75,7 +75,7 @@ function inchWanted(typed: string): Wanted | undefined {
   const { perInch, series } = parts;
   const fits = (thread: Thread) =>
     (perInch === undefined || isNear(inchesToMm(1) / thread.pitchMm, Number(perInch))) &&
-    (series === undefined || thread.series === series);
+    (series === undefined || thread.series === (series === 'UN' ? '8-UN' : series));
   return { sizes: inchSizes(parts).map(inchesToMm), slackMm: INCH_ROUNDING_MM, system: 'Unified', fits };
 }
 
@@ -83,11 +83,13 @@ function inchWanted(typed: string): Wanted | undefined {
 const gaugeInches = (gauge: number): number => 0.06 + 0.013 * gauge;
 
 function inchSizes(parts: Readonly<Record<string, string | undefined>>): readonly number[] {
-  const { gauge, inches, over, under, plain } = parts;
+  const { gauge, inches, over, under, plain, perInch } = parts;
   if (gauge !== undefined) return [gaugeInches(Number(gauge))];
   if (over !== undefined) return [Number(inches ?? 0) + Number(over) / Number(under)];
   const size = Number(plain);
-  return Number.isInteger(size) ? [size, gaugeInches(size)] : [size];
+  // `1 UNC` has always meant the inch; the smallest gauges are told from it by their threads alone.
+  const mayBeGauge = Number.isInteger(size) && (size >= 4 || perInch !== undefined);
+  return mayBeGauge ? [size, gaugeInches(size)] : [size];
 }
 
 /** Threads of the very size, or else the usual thread of the two sizes next to it. */

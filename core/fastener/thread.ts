@@ -6,10 +6,10 @@ export const inchesToMm = (inches: number): number => (inches * 127) / 5;
 
 /** A thread by its basic size; everything else of it follows from the basic profile. */
 export interface Thread {
-  /** As the standard writes it: `M10`, `M10x1.25`, `3/8-16 UNC`. */
+  /** As the standard writes it: `M10`, `M10x1.25`, `3/8-16 UNC`, `2-8 UN`. */
   readonly designation: string;
   readonly system: 'ISO metric' | 'Unified';
-  readonly series: 'coarse' | 'fine' | 'UNC' | 'UNF';
+  readonly series: 'coarse' | 'fine' | 'UNC' | 'UNF' | '8-UN';
   /** The part ahead of the pitch: `M10`, `3/8`. */
   readonly size: string;
   readonly majorDiameterMm: number;
@@ -27,16 +27,20 @@ function metricThreads({ majorMm, coarseMm, fineMm }: MetricRow): readonly Threa
   ];
 }
 
-function unifiedThreads({ size, majorIn, unc, unf }: UnifiedRow): readonly Thread[] {
-  const thread = (series: 'UNC' | 'UNF', perInch: number): Thread => ({
-    designation: `${size}-${perInch} ${series}`,
+function unifiedThreads({ size, majorIn, unc, unf, un8 }: UnifiedRow): readonly Thread[] {
+  const thread = (series: 'UNC' | 'UNF' | '8-UN', perInch: number): Thread => ({
+    designation: `${size}-${perInch} ${series === '8-UN' ? 'UN' : series}`,
     system: 'Unified',
     series,
     size,
     majorDiameterMm: inchesToMm(majorIn),
     pitchMm: 127 / (5 * perInch),
   });
-  return [...(unc === undefined ? [] : [thread('UNC', unc)]), ...(unf === undefined ? [] : [thread('UNF', unf)])];
+  return [
+    ...(unc === undefined ? [] : [thread('UNC', unc)]),
+    ...(unf === undefined ? [] : [thread('UNF', unf)]),
+    ...(un8 === undefined ? [] : [thread('8-UN', un8)]),
+  ];
 }
 
 /** Every thread known, metric then inch, by diameter. */
