@@ -1,19 +1,33 @@
 const FIRST_MS = 1000;
 const EVERY_MS = 500;
 
-/** Passes bytes on and, where it takes longer than a second, tells on standard error how far it is. */
-export async function* progress(bytes: AsyncIterable<Uint8Array>, total: number): AsyncGenerator<Uint8Array> {
-  const tell = (percent: number): void => void process.stderr.write(`\r${percent.toFixed(0)} %`);
+/** Where it is told, and by which clock. */
+export interface Telling {
+  readonly write: (text: string) => unknown;
+  readonly nowMs: () => number;
+}
+
+const ON_STANDARD_ERROR: Telling = { write: (text) => process.stderr.write(text), nowMs: () => Date.now() };
+
+/** Passes bytes on and, where it takes longer than a second, tells how far it is. */
+export async function* progress(
+  bytes: AsyncIterable<Uint8Array>,
+  total: number,
+  { write, nowMs }: Telling = ON_STANDARD_ERROR,
+): AsyncGenerator<Uint8Array> {
   let done = 0;
-  let nextMs = Date.now() + FIRST_MS;
   let told = false;
-  for await (const piece of bytes) {
-    yield piece;
-    done += piece.length;
-    if (Date.now() < nextMs) continue;
-    tell((99 * done) / total);
-    told = true;
-    nextMs = Date.now() + EVERY_MS;
+  let dueMs = nowMs() + FIRST_MS;
+  try {
+    for await (const piece of bytes) {
+      yield piece;
+      done += piece.length;
+      if (nowMs() < dueMs) continue;
+      write(`\r${((100 * done) / total).toFixed(0)} %`);
+      told = true;
+      dueMs = nowMs() + EVERY_MS;
+    }
+  } finally {
+    if (told) write('\n');
   }
-  if (told) process.stderr.write('\r');
 }

@@ -7,6 +7,9 @@ import { dataFolder, withStore } from '../open.ts';
 import { answer, remark } from '../say.ts';
 import { writeWhole } from '../write.ts';
 
+/** What takes about a second as PDF (350 entries a second, measured with Node 20.20 on two shared cores). */
+const MANY_ENTRIES = 350;
+
 interface Wanted {
   readonly data?: string;
   readonly format: Format;
@@ -19,6 +22,8 @@ interface Wanted {
 export async function exportJob(jobId: string, wanted: Wanted): Promise<Outcome<0>> {
   const record = await withStore(dataFolder(wanted.data), (store) => jobRecord(store, jobId));
   if (!record.ok) return record;
+  const { length } = record.value.entries;
+  if (length > MANY_ENTRIES) remark(`Writing ${length} entries …`);
   const target = wanted.out ?? recordFileName(record.value, wanted.format);
   const written = writeWhole(target, await render(record.value, wanted), '--out');
   if (!written.ok) return written;
