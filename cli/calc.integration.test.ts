@@ -1,9 +1,11 @@
+import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { CALCULATIONS } from '@clampwright/core/calculations';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { z } from 'zod';
+import { builtCommand } from './testing/built.ts';
 import { freshPlace } from './testing/place.ts';
 
 const calc = (args: readonly string[], input?: string | Uint8Array) => freshPlace().run(['calc', ...args], input);
@@ -79,6 +81,13 @@ describe('a bad input', () => {
     const refusal = refusalIn(stderr);
     expect(refusal.field).toContain(field);
     expect(refusal.expected).toContain(wish);
+  });
+
+  it('may be no standard input at all', () => {
+    const script = `"${process.execPath}" "${builtCommand()}" calc convert <&-`;
+    const { status, stderr } = spawnSync('sh', ['-c', script], { encoding: 'utf8' });
+    expect(status).toBe(2);
+    expect(refusalIn(stderr)).toMatchObject({ field: '(standard input)', message: 'nothing came in' });
   });
 
   it('may be bytes of any kind', async () => {

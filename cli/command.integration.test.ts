@@ -4,9 +4,12 @@ import { readFileSync } from 'node:fs';
 import { text } from 'node:stream/consumers';
 import { LANGUAGES } from '@clampwright/core/quantity';
 import { PAPERS } from '@clampwright/core/record';
+import { scenarioAt } from '@clampwright/demo';
+import { openStore } from '@clampwright/store';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { builtCommand } from './testing/built.ts';
+import { have } from './testing/curve-job.ts';
 import { freshPlace } from './testing/place.ts';
 
 const run = (...args: readonly string[]) => freshPlace().run(args);
@@ -84,5 +87,19 @@ describe('the demonstration', () => {
     const { data } = place;
     for (const _ of [1, 2]) expect(await place.run(['demo', 'load', '--data', data])).toMatchObject({ code: 0 });
     expect((await place.run(['jobs', '--data', data])).stdout.trim().split('\n')).toHaveLength(1 + 4);
+  });
+
+  it('is made whole after a loading that broke off another day', async () => {
+    const place = freshPlace();
+    const { people, jobs } = scenarioAt(new Date(Date.now() - 86_400_000));
+    const [finished] = jobs.filter(({ state }) => state.status === 'closed');
+    const store = have(await openStore(place.data));
+    for (const person of people) have(await store.people.add({ ...person, pinHash: undefined }, { demo: true }));
+    have(await store.jobs.open(finished?.entries.slice(0, 1) ?? []));
+    await store.close();
+    await place.run(['demo', 'load', '--data', place.data]);
+    const { stdout } = await place.run(['jobs', '--data', place.data]);
+    expect(stdout).toMatch(/Winter tyres .* closed +40\/40$/m);
+    expect(stdout.trim().split('\n')).toHaveLength(1 + 4);
   });
 });

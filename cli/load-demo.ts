@@ -61,10 +61,12 @@ async function jobs(store: Store, scenario: Scenario): Added {
   const key = await store.signingKey();
   if (!key.ok) return key;
   return all(scenario.jobs, async ({ sheet, entries, traces }) => {
-    if ((await store.jobs.get(sheet.id)).ok) return ok(undefined);
-    const opened = await store.jobs.open(entries.slice(0, 1));
-    if (!opened.ok || entries.length === 1) return opened;
-    return store.jobs.append(sheet.id, () => ok(entries.slice(1).map(draftOf)), {
+    const [first, ...rest] = entries;
+    const stored = await store.jobs.get(sheet.id);
+    const opened = stored.ok ? stored : await store.jobs.open(first ? [first] : []);
+    // More than its first entry: all of them went in together, or somebody works on it.
+    if (!opened.ok || rest.length === 0 || (stored.ok && stored.value.lastSeq > 1)) return opened;
+    return store.jobs.append(sheet.id, () => ok(rest.map(draftOf)), {
       traces,
       seal: (last) => sealChain(last, key.value.seed, last.at),
     });
