@@ -32,7 +32,7 @@ export interface Place {
   /** Keeps a file in the working folder; gives its path. */
   readonly file: (name: string, content: string | Uint8Array) => string;
   readonly run: (args: readonly string[], input?: string | Uint8Array, env?: NodeJS.ProcessEnv) => Promise<Ran>;
-  /** Killed when the test is finished, if it still goes on. */
+  /** Ended when the test is finished, if it still goes on. */
   readonly start: (args: readonly string[]) => Running;
   readonly remove: () => void;
 }
@@ -87,7 +87,7 @@ function runningOn(child: ChildProcessWithoutNullStreams): Running {
   const ran = ranOf(child);
   for (const stream of [child.stdout, child.stderr]) stream.on('data', (chunk: Buffer) => (said += chunk.toString()));
   onTestFinished(async () => {
-    child.kill('SIGKILL');
+    child.kill();
     await ran;
   });
   return {
