@@ -22,7 +22,10 @@ export const fastener = calculation({
   ],
   input: z.strictObject({
     thread: z.string().describe('designation, such as M10, M10x1.25, 3/8-16 UNC, #8-32 UNC'),
-    propertyClass: z.string().describe('such as 8.8 or A4-80 for metric threads, grade 5 or B7 for inch threads').optional(),
+    propertyClass: z
+      .string()
+      .describe('such as 8.8 or A4-80 for metric threads, grade 5 or B7 for inch threads')
+      .optional(),
   }),
   output: z.strictObject({
     thread: z.string().describe('designation as the standard writes it'),

@@ -15,7 +15,10 @@ export async function built(program: Program): Promise<string> {
     logLevel: 'warn',
     root: HERE,
     resolve: { conditions: ['clampwright-source'] },
-    ssr: { resolve: { conditions: ['clampwright-source'], externalConditions: ['clampwright-source'] }, noExternal: [/^@clampwright\//] },
+    ssr: {
+      resolve: { conditions: ['clampwright-source'], externalConditions: ['clampwright-source'] },
+      noExternal: [/^@clampwright\//],
+    },
     build: { ssr: `${HERE}/${program}.ts`, outDir: BUILT, emptyOutDir: false, minify: false },
   });
   return `${BUILT}/${program}.js`;
