@@ -43,6 +43,7 @@ async function remove(trx: Transaction): Promise<Result<undefined>> {
     'adapters',
     'extensions',
     'assets',
+    'own_rows',
     'people',
     'mappings',
   ] as const) {

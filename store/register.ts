@@ -25,7 +25,7 @@ interface Named {
 
 /** Where a register lies and what it holds. */
 export interface Kind<Thing extends Named> {
-  readonly table: 'wrenches' | 'adapters' | 'extensions' | 'assets';
+  readonly table: 'wrenches' | 'adapters' | 'extensions' | 'assets' | 'own_rows';
   /** What one of them is called. */
   readonly what: string;
   readonly schema: z.ZodType<Thing>;

@@ -1,4 +1,5 @@
 import type { Result } from '@clampwright/core/failure';
+import { type OwnRow, ownRowSchema } from '@clampwright/core/fastener';
 import { type Asset, assetSchema } from '@clampwright/core/record';
 import { type Adapter, adapterSchema, type Extension, extensionSchema } from '@clampwright/core/wrench';
 import { type Demo, demoOn } from './demo.ts';
@@ -23,6 +24,8 @@ export interface Store {
   readonly adapters: Register<Adapter>;
   readonly extensions: Register<Extension>;
   readonly assets: Register<Asset>;
+  /** Never edited: a row is superseded by another that names it. */
+  readonly ownRows: Register<OwnRow>;
   readonly people: People;
   readonly sessions: Sessions;
   readonly mappings: Mappings;
@@ -47,6 +50,7 @@ export function storeOn(engine: Engine, folder: string): Store {
     adapters: registerOn<Adapter>(engine, { table: 'adapters', what: 'adapter', schema: adapterSchema }),
     extensions: registerOn<Extension>(engine, { table: 'extensions', what: 'extension', schema: extensionSchema }),
     assets: registerOn<Asset>(engine, { table: 'assets', what: 'asset', schema: assetSchema }),
+    ownRows: registerOn<OwnRow>(engine, { table: 'own_rows', what: 'own row', schema: ownRowSchema }),
     people: peopleOn(engine),
     sessions: sessionsOn(engine),
     mappings: mappingsOn(engine),

@@ -113,6 +113,7 @@ export interface Tables {
   readonly adapters: RegisterTable;
   readonly extensions: RegisterTable;
   readonly assets: RegisterTable;
+  readonly own_rows: RegisterTable;
   readonly calibrations: CalibrationsTable;
   readonly people: PeopleTable;
   readonly sessions: SessionsTable;

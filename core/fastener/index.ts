@@ -21,6 +21,16 @@ export {
   SOCKET_HEADS,
 } from './metric-faces.ts';
 export { type NutClass, nutClassFor, readNutClass } from './nut-class.ts';
+export {
+  type FrictionRange,
+  type NewOwnRow,
+  newOwnRowSchema,
+  type OwnLubricant,
+  type OwnMaterial,
+  type OwnRow,
+  ownRowSchema,
+  standingRows,
+} from './own-row.ts';
 export { type Profile, profileOf, rootDiameterMm } from './profile.ts';
 export { PROPERTY_CLASSES, type PropertyClass, readPropertyClass } from './property-class.ts';
 export type { Provenance } from './provenance.ts';

@@ -1,3 +1,4 @@
+import { newOwnRowSchema, ownRowSchema } from '@clampwright/core/fastener';
 import { jointContentSchema, jointRevisionSchema } from '@clampwright/core/joint';
 import { layoutSchema } from '@clampwright/core/layout';
 import { stageSchema } from '@clampwright/core/procedure';
@@ -44,7 +45,9 @@ export const NAMED_SHAPES: Readonly<Record<string, z.ZodType>> = {
   Layout: layoutSchema,
   LiveEvent: contract.liveEventSchema,
   NewJob: contract.newJobSchema,
+  NewOwnRow: newOwnRowSchema,
   NewPerson: contract.newPersonSchema,
+  OwnRow: ownRowSchema,
   Person: contract.personSchema,
   PersonRef: personRefSchema,
   Problem: contract.problemSchema,

@@ -105,6 +105,21 @@ const CASES: readonly Case[] = [
     may: ['lead'],
   },
   { what: 'adds an asset', method: 'POST', path: '/assets', body: tower, may: ['lead'] },
+  {
+    what: 'adds an own row',
+    method: 'POST',
+    path: '/own-rows',
+    body: {
+      id: NEVER,
+      kind: 'material',
+      name: 'Stud',
+      source: 'Certificate of the lot',
+      yieldStrengthMPa: 700,
+      tensileStrengthMPa: 860,
+    },
+    may: ['lead'],
+  },
+  { what: 'looks at own rows', method: 'GET', path: '/own-rows', may: EVERYBODY },
   { what: 'adds a wrench', method: 'POST', path: '/toolbox/wrenches', body: aWrench('0777'), may: ['lead', 'keeper'] },
   {
     what: 'adds an adapter',

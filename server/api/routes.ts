@@ -13,6 +13,7 @@ import { listEntries, listJobs, makeJob, showJob } from './jobs.ts';
 import { listJoints, releaseJoint, saveJoint, showJoint } from './joints.ts';
 import { listen } from './live.ts';
 import { guess, listMappings, saveMapping } from './mappings.ts';
+import { addOwnRow, listOwnRows } from './own-rows.ts';
 import { addPerson, listPeople } from './people.ts';
 import { records } from './records.ts';
 import { type Route, route } from './route.ts';
@@ -67,6 +68,8 @@ export const ROUTES: readonly Route[] = [
   addCalibration,
   listAssets,
   addAsset,
+  listOwnRows,
+  addOwnRow,
   listCalculations,
   ...calculations,
   removeDemo,

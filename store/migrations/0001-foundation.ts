@@ -13,7 +13,7 @@ export const foundation: Migration = {
     await makeRegisters(db);
     await makePeople(db);
     await makeSettings(db);
-    for (const statement of dialect.guards()) await sql.raw(statement).execute(db);
+    for (const statement of dialect.guards(1)) await sql.raw(statement).execute(db);
   },
 };
 

@@ -1,9 +1,13 @@
 import type { Transaction } from '../engine.ts';
 import { MIGRATIONS } from './index.ts';
-import type { Dialect } from './migration.ts';
+import type { Dialect, Migration } from './migration.ts';
 
 /** Brings the schema to the newest version in the transaction it is given; tells how many steps that took. */
-export async function migrate(trx: Transaction, dialect: Dialect): Promise<number> {
+export async function migrate(
+  trx: Transaction,
+  dialect: Dialect,
+  steps: readonly Migration[] = MIGRATIONS,
+): Promise<number> {
   await trx.schema
     .createTable('schema_versions')
     .ifNotExists()
@@ -12,7 +16,7 @@ export async function migrate(trx: Transaction, dialect: Dialect): Promise<numbe
     .execute();
   const done = await trx.selectFrom('schema_versions').select('version').execute();
   const versions = new Set(done.map(({ version }) => version));
-  const pending = MIGRATIONS.filter(({ version }) => !versions.has(version));
+  const pending = steps.filter(({ version }) => !versions.has(version));
   for (const { version, name, up } of pending) {
     await up(trx, dialect);
     await trx.insertInto('schema_versions').values({ version, name }).execute();

@@ -6,8 +6,8 @@ export interface Dialect {
   /** A whole number that counts upwards by itself and never gives the same number twice. */
   readonly counter: 'integer' | 'bigserial';
   readonly bytes: Extract<ColumnDataType, 'blob' | 'bytea'>;
-  /** Statements that hold what is append-only. */
-  readonly guards: () => readonly string[];
+  /** Statements that hold what is append-only, for the tables that this version of the schema made. */
+  readonly guards: (version: number) => readonly string[];
 }
 
 /** One step of the schema. A step that was released is never changed: the next one mends it. */

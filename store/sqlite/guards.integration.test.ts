@@ -3,7 +3,16 @@ import BetterSqlite from 'better-sqlite3';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { openStore } from '../index.ts';
 import { freshFolder, valueOf } from '../testing/contract/folder.ts';
-import { deciding, firstEntries, hubContent, hubSheet, identity, pullNumber, wrench } from '../testing/workshop.ts';
+import {
+  deciding,
+  firstEntries,
+  hubContent,
+  hubSheet,
+  identity,
+  ownStud,
+  pullNumber,
+  wrench,
+} from '../testing/workshop.ts';
 
 const calibration = {
   calibratedOn: '2026-01-31',
@@ -29,6 +38,7 @@ async function filled(demo: boolean): Promise<BetterSqlite.Database> {
   valueOf(
     await store.people.add({ id: identity('lead'), name: 'Tomas Venn', role: 'lead', pinHash: undefined }, { demo }),
   );
+  valueOf(await store.ownRows.add(ownStud(identity('stud'), 'Stud of lot 7'), { demo }));
   await store.close();
   const db = new BetterSqlite(join(folder, 'clampwright.sqlite'));
   onTestFinished(() => void db.close());
@@ -53,6 +63,9 @@ describe('the database itself', () => {
       "insert or replace into traces (pull_id, job_id, samples) select pull_id, job_id, x'00' from traces",
       'traces are not replaced',
     ],
+    ["update own_rows set content = '{}'", 'own_rows are not altered'],
+    ['delete from own_rows', 'own_rows are not removed'],
+    ["insert or replace into own_rows select id, demo, name, '{}' from own_rows", 'own_rows are not replaced'],
     ['update jobs set demo = 1', 'jobs are not altered'],
     [
       'insert or replace into jobs select id, 1, title, asset_name, asset_location, status, done, total, retorques, opened_at, last_at, last_seq, last_hash from jobs',

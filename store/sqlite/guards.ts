@@ -7,6 +7,8 @@ import type { Tables } from '../tables.ts';
 
 interface Guard {
   readonly table: keyof Tables;
+  /** Version of the schema that made the table; 1 where it is left out. */
+  readonly since?: number;
   /** Sets of columns that tell rows apart. */
   readonly keys: readonly (readonly string[])[];
   /** SQL for the `demo` flag of the row that is about to go. */
@@ -48,10 +50,12 @@ const GUARDS: readonly Guard[] = [
     fixed: { columns: 'all' },
   },
   { table: 'people', keys: [['id']], demo: OWN_DEMO, fixed: { columns: ['id', 'demo'] } },
+  { table: 'own_rows', since: 2, keys: [['id']], demo: OWN_DEMO, fixed: { columns: 'all' } },
 ];
 
-/** Triggers for every guarded table. */
-export const guardStatements = (): readonly string[] => GUARDS.flatMap(triggersOf);
+/** Triggers for every guarded table that a version of the schema made. */
+export const guardStatements = (version: number): readonly string[] =>
+  GUARDS.filter(({ since = 1 }) => since === version).flatMap(triggersOf);
 
 function triggersOf({ table, keys, demo, fixed }: Guard): readonly string[] {
   const columns = fixed.columns === 'all' ? '' : `of ${fixed.columns.join(', ')} `;

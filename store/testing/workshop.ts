@@ -1,3 +1,4 @@
+import type { OwnRow } from '@clampwright/core/fastener';
 import type { JointContent, JointRevision } from '@clampwright/core/joint';
 import {
   type Command,
@@ -40,6 +41,18 @@ export const wrench: Wrench = {
   leverMm: 450,
   connection: { kind: 'typed' },
 };
+
+/** A stud of the workshop's own. */
+export const ownStud = (id: string, name: string): OwnRow => ({
+  id,
+  kind: 'material',
+  name,
+  source: 'Inspection certificate of the lot',
+  yieldStrengthMPa: 700,
+  tensileStrengthMPa: 860,
+  by: { id: lead.id, name: lead.name },
+  addedAt: instant(0),
+});
 
 const order = { method: 'star' } as const;
 

@@ -1,6 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Store } from '../../store.ts';
-import { deciding, firstEntries, hubContent, hubSheet, identity, instant, pullNumber, wrench } from '../workshop.ts';
+import {
+  deciding,
+  firstEntries,
+  hubContent,
+  hubSheet,
+  identity,
+  instant,
+  ownStud,
+  pullNumber,
+  wrench,
+} from '../workshop.ts';
 import { freshStore, type OpenStore, valueOf } from './folder.ts';
 
 /** One of everything. */
@@ -25,6 +35,7 @@ async function fill(store: Store, word: string, demo: boolean): Promise<void> {
   valueOf(await store.adapters.add({ id, name: word, lengthMm: 50, angleDeg: 0 }, { demo }));
   valueOf(await store.extensions.add({ id, name: word, lengthMm: 50 }, { demo }));
   valueOf(await store.assets.add({ id, name: word, location: '' }, { demo }));
+  valueOf(await store.ownRows.add(ownStud(id, word), { demo }));
   valueOf(await store.people.add({ id, name: word, role: 'lead', pinHash: 'hash' }, { demo }));
   valueOf(await store.sessions.begin({ tokenHash: word, personId: id, expiresAt: instant(60) }));
   valueOf(await store.mappings.save(word, { columns: [] }, { demo }));
@@ -40,6 +51,7 @@ async function everything(store: Store): Promise<unknown> {
     adapters: valueOf(await store.adapters.list()),
     extensions: valueOf(await store.extensions.list()),
     assets: valueOf(await store.assets.list()),
+    ownRows: valueOf(await store.ownRows.list()),
     people: valueOf(await store.people.list()),
     mappings: valueOf(await store.mappings.list()),
   };
