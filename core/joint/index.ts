@@ -1,4 +1,5 @@
 export { checkJoint } from './check.ts';
+export * from './derivation.ts';
 export * from './joint.ts';
 export { type StepShown, stepShownSchema } from './step-shown.ts';
 export { type Warning, warningSchema } from './warning.ts';

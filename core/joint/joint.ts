@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { layoutSchema } from '../layout/layout.ts';
 import { stageSchema } from '../procedure/procedure.ts';
+import { derivationSchema } from './derivation.ts';
 
 export const fastenerSpecSchema = z.strictObject({
   /** Designation such as `M24`, `M10x1.25`, `3/8-16 UNC`. */
@@ -17,6 +18,8 @@ export type FastenerSpec = z.infer<typeof fastenerSpecSchema>;
 export const numbersSourceSchema = z.strictObject({
   kind: z.enum(['maker', 'standard', 'trial', 'derived']),
   text: z.string().min(1),
+  /** With `derived`, where it was worked out here. */
+  derivation: derivationSchema.optional(),
 });
 
 /** What is done with a pull that is not `within`. */

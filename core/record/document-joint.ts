@@ -6,6 +6,7 @@ import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import type { Block, Fact } from './document.ts';
 import { attemptTable } from './document-attempts.ts';
+import { derivationBlocks } from './document-derivation.ts';
 import { jointDrawingBlock } from './document-drawing.ts';
 import { type RecordFacts, sayJoint } from './document-facts.ts';
 import { limitTable } from './document-limits.ts';
@@ -20,6 +21,7 @@ export function jointBlocks(facts: RecordFacts, joint: JobJoint): readonly Block
     { kind: 'heading', level: 1, text: sayJoint(joint) },
     { kind: 'facts', size: 'normal', facts: contentFacts(joint, language) },
     limitTable(joint, state.steps, language),
+    ...derivationBlocks(joint, language),
     ...(cautions.length === 0
       ? []
       : [{ kind: 'note', tone: 'caution', title: say(language, 'record.joint-cautions'), lines: cautions } as const]),

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { JointContent } from '../joint/joint.ts';
+import { aDerivation } from '../joint/testing/a-joint.ts';
 import { LANGUAGES } from '../quantity/language.ts';
 import type { Block, Document, TableBlock } from './document.ts';
 import type { Pull } from './entry.ts';
@@ -6,7 +8,7 @@ import { recordFile } from './export.ts';
 import type { RecordFile } from './file.ts';
 import { recordDocument } from './record-document.ts';
 import { keyFingerprint, sealChain } from './seal.ts';
-import { done, lead, openedSample, pullOf, type SampleJob, taking, turnOf } from './testing/sample-job.ts';
+import { done, lead, openedSample, pullOf, type SampleJob, sampleJoint, taking, turnOf } from './testing/sample-job.ts';
 
 const taken = (): SampleJob => done(openedSample(), taking);
 const unsealed = ({ entries }: SampleJob): RecordFile => recordFile(entries, {});
@@ -186,6 +188,35 @@ describe('a record that was altered', () => {
     const document = recordDocument({ ...file, entries }, 'en');
     expect(document.banner).toBe('This record does not verify');
     expect(document.blocks[0]).toMatchObject({ kind: 'note', tone: 'exception', title: 'This record does not verify' });
+  });
+});
+
+describe('a derived target', () => {
+  const fileOf = (numbersSource: JointContent['numbersSource']): RecordFile =>
+    unsealed(done(openedSample({ ...sampleJoint, numbersSource }), taking));
+  const document = recordDocument(fileOf({ kind: 'derived', text: 'Worked out here', derivation: aDerivation }), 'en');
+
+  it('is printed with what went in, what came out, and that the maker’s figure comes first', () => {
+    const facts = ofKind(document, 'facts').flatMap(({ facts }) =>
+      facts.map(({ label, value }) => `${label}: ${value}`),
+    );
+    expect(facts).toContain('Friction in the thread: 0.1');
+    expect(facts).toContain('Derived torque: 100.4\u00a0N·m');
+    expect(facts).toContain('Least preload after scatter: 34.2\u00a0kN');
+    expect(notes(document, 'caution')).toContain('An estimate: the maker’s figure comes first');
+  });
+
+  it('is printed step by step with its numbers, and with the own row that was used', () => {
+    expect(rows(document, 'derivation')).toEqual(['M_A | F·r | 100.41\u00a0N·m | a source | 54720·0.001835']);
+    expect(notes(document, 'notice')).toContain('Own row “Assembly paste”: own test. Entered by Lead on 2 March 2026.');
+  });
+
+  it('no longer explains limits that were typed over since', () => {
+    const changed = 'The limits were changed after the derivation; it no longer explains them.';
+    expect(notes(document, 'caution')).not.toContain(changed);
+    const derivation = { ...aDerivation, filled: { ...aDerivation.filled, targetNm: 99 } };
+    const later = recordDocument(fileOf({ kind: 'derived', text: 'Worked out here', derivation }), 'en');
+    expect(notes(later, 'caution')).toContain(changed);
   });
 });
 

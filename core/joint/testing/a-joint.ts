@@ -1,4 +1,5 @@
 import type { AngleWindow, TorqueWindow } from '../../procedure/procedure.ts';
+import type { Derivation } from '../derivation.ts';
 import type { JointContent } from '../joint.ts';
 
 export const torqueWindow = (lowerNm: number, upperNm: number): TorqueWindow => ({
@@ -37,3 +38,41 @@ export const aJoint = (more: Partial<JointContent> = {}): JointContent => ({
   torqueUnit: 'N·m',
   ...more,
 });
+
+/** A derivation that filled in 100 ± 5 N·m, with one step and one own row. */
+export const aDerivation: Derivation = {
+  calculation: 'assembly-torque',
+  input: {
+    thread: 'M12',
+    propertyClass: '10.9',
+    threadFriction: 0.1,
+    bearingFriction: 0.09,
+    utilization: 0.9,
+    tighteningFactor: 1.6,
+  },
+  output: { torqueNm: 100.4, preloadN: 54_720, leastPreloadN: 34_200, nutFactor: 0.153 },
+  filled: { lowerNm: 95, targetNm: 100, upperNm: 105 },
+  steps: [
+    {
+      symbol: 'M_A',
+      formula: 'F·r',
+      withNumbers: '54720·0.001835',
+      value: 100.4112,
+      unit: 'N·m',
+      source: 'a source',
+    },
+  ],
+  sources: ['a source'],
+  ownRows: [
+    {
+      id: '01991f3c-0000-7000-8000-000000000001',
+      kind: 'lubricant',
+      name: 'Assembly paste',
+      source: 'own test',
+      threadFriction: { lower: 0.1, upper: 0.12 },
+      bearingFriction: { lower: 0.09, upper: 0.12 },
+      by: { id: '01991f3c-0000-7000-8000-000000000002', name: 'Lead' },
+      addedAt: '2026-03-02T06:00:00.000Z',
+    },
+  ],
+};

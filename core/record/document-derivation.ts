@@ -1,0 +1,87 @@
+import { type Derivation, derivationStands } from '../joint/derivation.ts';
+import type { StepShown } from '../joint/step-shown.ts';
+import { sayDate } from '../language/dates.ts';
+import { say } from '../language/say.ts';
+import type { Language } from '../quantity/language.ts';
+import { showNumber } from '../quantity/show-number.ts';
+import { showTorque } from '../quantity/show-quantity.ts';
+import type { Block, Fact, TableBlock } from './document.ts';
+import type { JobJoint } from './entry.ts';
+
+/** How a derived target was worked out, under the word that it is an estimate; nothing for a maker's figure. */
+export function derivationBlocks({ ref, joint }: JobJoint, language: Language): readonly Block[] {
+  const { numbersSource, stages, torqueUnit } = joint.content;
+  const { derivation } = numbersSource;
+  if (!derivation) return [];
+  return [
+    {
+      kind: 'note',
+      tone: 'caution',
+      title: say(language, 'derived.estimate'),
+      lines: [
+        say(language, 'derived.estimate-text'),
+        ...(derivationStands(derivation, stages) ? [] : [say(language, 'derived.changed')]),
+      ],
+    },
+    { kind: 'facts', size: 'normal', facts: derivationFacts(derivation, torqueUnit, language) },
+    ...(derivation.steps.length === 0 ? [] : [stepTable(ref, derivation.steps, language)]),
+    {
+      kind: 'note',
+      tone: 'notice',
+      title: say(language, 'derived.sources'),
+      lines: [...derivation.sources, ...derivation.ownRows.map((row) => sayOwnRow(row, language))],
+    },
+  ];
+}
+
+/** What went in and what came out. */
+export function derivationFacts(
+  { calculation, input, output }: Derivation,
+  unit: JobJoint['joint']['content']['torqueUnit'],
+  language: Language,
+): readonly Fact[] {
+  const figure = (value: number, decimals: number) => showNumber(value, language, { decimals });
+  const kilonewtons = (force: number) => `${figure(force / 1000, 1)}\u00a0kN`;
+  const { thread, propertyClass, yieldStrengthMPa } = input;
+  return [
+    { label: say(language, 'derived.calculation'), value: calculation },
+    { label: say(language, 'record.fastener'), value: [thread, propertyClass].filter(Boolean).join(' ') },
+    ...(yieldStrengthMPa === undefined
+      ? []
+      : [{ label: say(language, 'derived.yield'), value: `${showNumber(yieldStrengthMPa, language)}\u00a0MPa` }]),
+    { label: say(language, 'derived.thread-friction'), value: showNumber(input.threadFriction, language) },
+    { label: say(language, 'derived.bearing-friction'), value: showNumber(input.bearingFriction, language) },
+    { label: say(language, 'derived.utilization'), value: `${figure(input.utilization * 100, 0)}\u00a0%` },
+    { label: say(language, 'derived.factor'), value: showNumber(input.tighteningFactor, language) },
+    { label: say(language, 'derived.torque'), value: showTorque(output.torqueNm, unit, language) },
+    { label: say(language, 'derived.preload'), value: kilonewtons(output.preloadN) },
+    { label: say(language, 'derived.least-preload'), value: kilonewtons(output.leastPreloadN) },
+    { label: say(language, 'derived.nut-factor'), value: figure(output.nutFactor, 3) },
+  ];
+}
+
+const stepTable = (ref: string, steps: readonly StepShown[], language: Language): TableBlock => ({
+  kind: 'table',
+  name: 'derivation',
+  caption: `${ref}: ${say(language, 'derived.title')}`,
+  columns: [
+    { title: say(language, 'derived.symbol'), align: 'left' },
+    { title: say(language, 'derived.formula'), align: 'left' },
+    { title: say(language, 'derived.value'), align: 'right' },
+    { title: say(language, 'derived.source'), align: 'left' },
+    { title: say(language, 'derived.with-numbers'), align: 'left', place: 'below' },
+  ],
+  groups: [{ title: '', rows: steps.map((step) => ({ cells: stepCells(step, language), voice: 'plain' })) }],
+});
+
+const stepCells = ({ symbol, formula, withNumbers, value, unit, source }: StepShown, language: Language) =>
+  [
+    symbol,
+    formula,
+    `${showNumber(Number(value.toPrecision(5)), language)}\u00a0${unit}`.trim(),
+    source,
+    withNumbers,
+  ].map((text) => ({ text }));
+
+const sayOwnRow = ({ name, source, by, addedAt }: Derivation['ownRows'][number], language: Language): string =>
+  say(language, 'derived.own-row', { name, source, by: by.name, on: sayDate(addedAt.slice(0, 10), language) });
