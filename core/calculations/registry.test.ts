@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { CALCULATIONS, calculate, calculateMany, inputJsonSchema, outputJsonSchema } from './registry.ts';
 
 const answer = (name: Parameters<typeof calculate>[0], input: unknown) => {
@@ -167,5 +168,49 @@ describe('verdict', () => {
     [[], 'quantities'],
   ])('refuses %j, naming %s', (quantities, field) => {
     expect(judged(...quantities)).toMatchObject({ failure: { field } });
+  });
+});
+
+const BOLT = { thread: 'M12', propertyClass: '8.8', threadFriction: 0.12, bearingFriction: 0.12 };
+
+describe('assembly-torque, preload, friction and torque-plausibility', () => {
+  it('lead from torque to preload and back', () => {
+    const { torqueNm, preloadN } = z
+      .object({ torqueNm: z.number(), preloadN: z.number() })
+      .parse(answer('assembly-torque', BOLT));
+    expect(answer('preload', { ...BOLT, torqueNm, draws: 0 })).toMatchObject({
+      preloadN: expect.closeTo(preloadN, 6),
+      utilization: expect.closeTo(0.9, 9),
+    });
+    expect(answer('friction', { thread: 'M12', torqueNm, preloadN })).toMatchObject({ total: expect.closeTo(0.12, 9) });
+    expect(answer('torque-plausibility', { thread: 'M12', propertyClass: '8.8', torqueNm })).toMatchObject({
+      assessment: 'usual',
+    });
+  });
+
+  it.each([
+    ['assembly-torque', { ...BOLT, threadFriction: 0 }, 'threadFriction', '0 is too small'],
+    ['assembly-torque', { ...BOLT, bearingFriction: 1.2 }, 'bearingFriction', 'too large'],
+    ['assembly-torque', { ...BOLT, utilization: 1.1 }, 'utilization', 'too large'],
+    ['assembly-torque', { ...BOLT, preloadN: -1 }, 'preloadN', 'too small'],
+    ['assembly-torque', { ...BOLT, preloadN: 90_000 }, 'preloadN', 'may break'],
+    ['assembly-torque', { ...BOLT, bearingOuterMm: 13 }, 'bearingOuterMm', 'inside the hole'],
+    ['preload', { ...BOLT, torqueNm: 80, threadFriction: 0 }, 'threadFriction', 'too small'],
+    ['preload', { ...BOLT, torqueNm: { value: 80 } }, 'torqueNm.standardUncertainty', 'missing'],
+    [
+      'preload',
+      { ...BOLT, torqueNm: { value: 80, standardUncertainty: -1 } },
+      'torqueNm.standardUncertainty',
+      'too small',
+    ],
+    ['preload', { ...BOLT, torqueNm: 80, draws: 10 }, 'draws', 'Too few'],
+    ['preload', { ...BOLT, torqueNm: 80, seed: 0.5 }, 'seed', 'not an int'],
+    ['friction', { thread: 'M12', torqueNm: 80, preloadN: 40 }, 'torqueNm', 'above 1'],
+    ['friction', { thread: 'M12', tests: [] }, 'tests', 'too few'],
+    ['torque-plausibility', { thread: 'M12', torqueNm: 0 }, 'torqueNm', 'too small'],
+    ['torque-plausibility', { thread: 'M12', torqueNm: 80, typedUnit: 'kN' }, 'typedUnit', 'not among'],
+    ['torque-plausibility', { thread: 'M12', torqueNm: 80, lowestFriction: 0 }, 'lowestFriction', 'too small'],
+  ] as const)('%s refuses %j, naming %s', (name, input, field, message) => {
+    expect(calculate(name, input)).toMatchObject({ failure: { field, message: expect.stringContaining(message) } });
   });
 });

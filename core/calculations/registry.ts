@@ -1,9 +1,13 @@
 import { z } from 'zod';
 import type { Result } from '../failure/failure.ts';
+import { assemblyTorque } from './assembly-torque.ts';
 import type { Calculation } from './calculation.ts';
 import { convert } from './convert.ts';
 import { fastener } from './fastener.ts';
+import { friction } from './friction.ts';
+import { preload } from './preload.ts';
 import { tighteningOrder } from './tightening-order.ts';
+import { torquePlausibility } from './torque-plausibility.ts';
 import { verdict } from './verdict.ts';
 import { appliedTorque, wrenchSetting } from './wrench-setting.ts';
 
@@ -11,6 +15,10 @@ import { appliedTorque, wrenchSetting } from './wrench-setting.ts';
 export const CALCULATIONS = [
   convert,
   fastener,
+  assemblyTorque,
+  preload,
+  friction,
+  torquePlausibility,
   wrenchSetting,
   appliedTorque,
   tighteningOrder,

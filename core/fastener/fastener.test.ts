@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fastener, plausibleTorque } from './fastener.ts';
+import { fastener } from './fastener.ts';
 import { profileOf } from './profile.ts';
 import { PROPERTY_CLASSES } from './property-class.ts';
 import { THREADS } from './thread.ts';
@@ -132,17 +132,5 @@ describe('fastener', () => {
     for (const { proofStressMPa = 0, yieldStrengthMPa, tensileStrengthMPa } of PROPERTY_CLASSES) {
       expect(proofStressMPa < yieldStrengthMPa && yieldStrengthMPa < tensileStrengthMPa).toBe(true);
     }
-  });
-});
-
-describe('plausibleTorque', () => {
-  it('holds the assembly torque of a dry M10 8.8 and not the same figure in lbf·ft for lbf·in', () => {
-    const { highestNm } = plausibleTorque(dataOf('M10', '8.8'));
-    expect(highestNm).toBeGreaterThan(60);
-    expect(highestNm).toBeLessThan(600);
-  });
-
-  it('takes the strongest class when none is named', () => {
-    expect(plausibleTorque(dataOf('M10'))).toEqual(plausibleTorque(dataOf('M10', '12.9')));
   });
 });

@@ -1,7 +1,6 @@
 import { ok, type Result } from '../failure/failure.ts';
-import { HAND_TORQUE, type TorqueRange } from '../quantity/torque.ts';
 import { profileOf, rootDiameterMm } from './profile.ts';
-import { PROPERTY_CLASSES, type PropertyClass, readPropertyClass } from './property-class.ts';
+import { type PropertyClass, readPropertyClass } from './property-class.ts';
 import { readThread } from './read-thread.ts';
 import type { Thread } from './thread.ts';
 
@@ -95,21 +94,3 @@ const COVERED: Readonly<Partial<Record<PropertyClass['standard'], Covered>>> = {
   'ASTM F3125': { range: 'UNC threads', holds: ({ series }) => series === 'UNC' },
   'SAE J429': { range: 'from 1/4 in', holds: ({ majorDiameterMm }) => majorDiameterMm >= 6.35 },
 };
-
-/** Friction never makes the nut factor larger than this on steel (common practice: dry, zinc coated). */
-const LARGEST_NUT_FACTOR = 0.35;
-
-/**
- * Torques that make sense on a fastener: above the highest it breaks whatever the friction, so the figure is a slip.
- *
- * @param data without a class the strongest of its system is taken
- * @source T = K d F with K = 0.35 and F the tensile load (common practice)
- */
-export function plausibleTorque(data: FastenerData): TorqueRange {
-  const strongestMPa = Math.max(
-    ...PROPERTY_CLASSES.filter(({ system }) => system === data.system).map((row) => row.tensileStrengthMPa),
-  );
-  const tensileLoadN = data.tensileLoadN ?? data.stressAreaMm2 * strongestMPa;
-  const breakingNm = (LARGEST_NUT_FACTOR * data.majorDiameterMm * tensileLoadN) / 1000;
-  return { lowestNm: HAND_TORQUE.lowestNm, highestNm: Math.min(breakingNm, HAND_TORQUE.highestNm) };
-}

@@ -7,7 +7,7 @@ export {
   type HoleSeries,
   usualBearing,
 } from './bearing-face.ts';
-export { type FastenerData, fastener, plausibleTorque } from './fastener.ts';
+export { type FastenerData, fastener } from './fastener.ts';
 export { FRICTION_CLASSES, LUBRICATIONS } from './friction-classes.ts';
 export { BEARING_PRESSURES, MATERIALS } from './materials.ts';
 export {

@@ -1,8 +1,9 @@
 import type { Failure } from '../failure/failure.ts';
-import { fastenerKnown, spacingLeavesRoom, torqueCredible } from './checks/fastener.ts';
+import { fastenerKnown, spacingLeavesRoom } from './checks/fastener.ts';
 import { ordersArePermutations } from './checks/orders.ts';
 import { angleAfterSeating, endsTightened, fullShareAtLast, shareScalesTorqueAlone } from './checks/sequence.ts';
 import { numbersHaveSource } from './checks/source.ts';
+import { torqueBreaksNothing } from './checks/torque.ts';
 import { typedFits } from './checks/typed.ts';
 import { angleCountsBelowWindow, speedLimitHasAngle, windowsInOrder, windowsPresent } from './checks/windows.ts';
 import type { JointContent } from './joint.ts';
@@ -14,7 +15,7 @@ const CHECKS: readonly ((content: JointContent) => readonly Failure[])[] = [
   windowsPresent,
   windowsInOrder,
   typedFits,
-  torqueCredible,
+  torqueBreaksNothing,
   angleCountsBelowWindow,
   speedLimitHasAngle,
   angleAfterSeating,

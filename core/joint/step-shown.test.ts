@@ -10,6 +10,7 @@ describe('a step shown', () => {
     ['d_w + 2·d', { d: 12, d_w: 16.63 }, '16.63 + 2·12'],
     ["D'_A/d_w", { "D'_A": 40, d_w: 16.63 }, '40/16.63'],
     ['δ_P/(δ_S + δ_P)', { δ_S: 2.9918e-6, δ_P: 6.839e-7 }, '6.839·10⁻⁷/(2.992·10⁻⁶ + 6.839·10⁻⁷)'],
+    ['π/4·d_0²', { d_0: 10.36 }, 'π/4·10.36²'],
     ['F_M − ΔF', { F_M: 42_000, ΔF: -1500 }, '42 000 − (−1500)'],
   ])('puts the numbers into %s', (formula, numbers, expected) => {
     expect(step(formula, numbers)).toBe(expected);

@@ -37,7 +37,8 @@ function figure(value: number): string {
   return showNumber(Number(value.toPrecision(size >= 1000 ? 6 : 4)), 'en');
 }
 
-const LETTER = /[\p{L}_'′][\p{L}\p{N}_,'′]*/gu;
+/** Without raised digits, which are exponents: `d_0` stands in `d_0²`. */
+const LETTER = /[\p{L}_'′][\p{L}\p{Nd}₀-₉_,'′]*/gu;
 
 /**
  * A formula with its numbers put in.

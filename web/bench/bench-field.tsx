@@ -47,7 +47,7 @@ export function BenchField(props: BenchFieldProps) {
       />
     );
   }
-  const isFigure = field.shape.kind === 'number';
+  const isFigure = field.shape.kind === 'number' || field.shape.kind === 'measured';
   return (
     <TextField
       label={label}

@@ -6,9 +6,9 @@ import { type Field, fieldsOf } from './fields.ts';
 
 const { field: fieldWords, value: valueWords, caution } = lead.bench;
 
-/** Every field, also those of rows. */
+/** Every field, also those of rows and groups. */
 const all = (fields: readonly Field[]): readonly Field[] =>
-  fields.flatMap((field) => [field, ...(field.shape.kind === 'rows' ? all(field.shape.fields) : [])]);
+  fields.flatMap((field) => [field, ...('fields' in field.shape ? all(field.shape.fields) : [])]);
 
 const fieldsFor = (name: CalculationName) => [
   ...all(fieldsOf(inputJsonSchema(name))),
@@ -28,8 +28,11 @@ describe.each(CALCULATIONS)('the bench words of $name', ({ name, cautions }) => 
     expect(fields.map((field) => field.name).filter((known) => !(known in fieldWords))).toEqual([]);
   });
 
-  it('name every value that can be chosen or given', () => {
-    const values = fields.flatMap(({ shape }) => (shape.kind === 'choice' ? shape.options : []));
+  it('name every value that can be chosen or given, but for standards and units', () => {
+    const isName = (value: string) => /[\d·]/.test(value);
+    const values = fields
+      .flatMap(({ shape }) => (shape.kind === 'choice' ? shape.options : []))
+      .filter((value) => !isName(value));
     expect(values.filter((value) => !(value in valueWords))).toEqual([]);
   });
 

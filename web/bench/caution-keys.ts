@@ -6,6 +6,10 @@ export type CautionKey = keyof (typeof lead)['bench']['caution'];
 const CAUTIONS = {
   convert: ['read-the-unit-twice'],
   fastener: ['maker-first', 'no-assembly-target'],
+  'assembly-torque': ['maker-first', 'friction-decides', 'no-safety-in-it'],
+  preload: ['maker-first', 'as-good-as-friction', 'not-after-tightening'],
+  friction: ['tested-parts-only', 'test-at-the-preload'],
+  'torque-plausibility': ['maker-first', 'sense-is-not-right'],
   'wrench-setting': ['maker-first', 'hand-at-the-mark', 'extension-not-counted'],
   'applied-torque': ['maker-first', 'hand-at-the-mark', 'extension-not-counted'],
   'tightening-order': ['makers-order-first', 'gasket-rounds'],

@@ -40,6 +40,21 @@ it('leaves what no field fits to JSON', () => {
   expect(fieldsIn(z.strictObject({ layout }))[0]?.shape).toEqual({ kind: 'json' });
 });
 
+it('knows a figure that may carry its uncertainty', () => {
+  const uncertain = z.strictObject({
+    value: z.number(),
+    standardUncertainty: z.number(),
+    distribution: z.enum(['normal', 'triangular']).default('normal'),
+  });
+  const [field] = fieldsIn(z.strictObject({ torqueNm: z.union([z.number(), uncertain]) }));
+  expect(field?.shape).toEqual({ kind: 'measured', distributions: ['normal', 'triangular'] });
+});
+
+it('keeps fields together that stand in one object', () => {
+  const [field] = fieldsIn(z.strictObject({ shares: z.strictObject({ pitch: z.number() }) }));
+  expect(field?.shape).toMatchObject({ kind: 'group', fields: [{ name: 'pitch' }] });
+});
+
 it('has no fields for a schema that is no object', () => {
   expect(fieldsOf({ type: 'number' })).toEqual([]);
   expect(fieldsOf(undefined)).toEqual([]);

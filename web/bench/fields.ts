@@ -8,6 +8,10 @@ export type Shape =
   | { readonly kind: 'yes-no' }
   | { readonly kind: 'numbers' }
   | { readonly kind: 'rows'; readonly fields: readonly Field[] }
+  /** A figure that may carry its uncertainty. */
+  | { readonly kind: 'measured'; readonly distributions: readonly string[] }
+  /** Fields that belong together; typed as JSON, shown under one name. */
+  | { readonly kind: 'group'; readonly fields: readonly Field[] }
   /** Anything else is typed as JSON. */
   | { readonly kind: 'json' };
 
@@ -22,6 +26,7 @@ const propertySchema = z.object({
   enum: z.array(z.unknown()).optional(),
   const: z.unknown().optional(),
   items: z.unknown().optional(),
+  anyOf: z.array(z.unknown()).optional(),
 });
 
 const objectSchema = z.object({
@@ -48,13 +53,26 @@ export function fieldsOf(jsonSchema: unknown): readonly Field[] {
 function shapeOf(property: unknown): Shape {
   const read = propertySchema.safeParse(property);
   if (!read.success) return { kind: 'json' };
-  const { type, items } = read.data;
+  const { type, items, anyOf } = read.data;
   const options = optionsOf(read.data);
   if (options) return { kind: 'choice', options };
   if (type === 'number' || type === 'integer') return { kind: 'number' };
   if (type === 'boolean') return { kind: 'yes-no' };
   if (type === 'string') return { kind: 'text' };
-  return type === 'array' ? listOf(items) : { kind: 'json' };
+  if (type === 'array') return listOf(items);
+  const fields = fieldsOf(property);
+  if (fields.length > 0) return { kind: 'group', fields };
+  return anyOf === undefined ? { kind: 'json' } : measuredOf(anyOf);
+}
+
+/** `80`, or `{ value: 80, standardUncertainty: 1.6, distribution: 'normal' }`. */
+function measuredOf(forms: readonly unknown[]): Shape {
+  const shapes = forms.map(shapeOf);
+  const isFigure = shapes.some(({ kind }) => kind === 'number');
+  const fields = shapes.flatMap((shape) => (shape.kind === 'group' ? shape.fields : []));
+  const distribution = fields.find(({ name }) => name === 'distribution')?.shape;
+  if (!isFigure || !fields.some(({ name }) => name === 'standardUncertainty')) return { kind: 'json' };
+  return { kind: 'measured', distributions: distribution?.kind === 'choice' ? distribution.options : [] };
 }
 
 function optionsOf(property: z.infer<typeof propertySchema>): readonly string[] | undefined {

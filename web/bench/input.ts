@@ -1,6 +1,7 @@
 import { type Language, readNumber, showNumber } from '@clampwright/core/quantity';
 import type { Field, Shape } from './fields.ts';
 import { isRecord } from './is-record.ts';
+import { readMeasured, showMeasured } from './measured.ts';
 
 /** What stands in the fields: text, or rows of texts. */
 export interface BenchForm {
@@ -50,7 +51,12 @@ function readValue(shape: Shape, typed: BenchForm[string], language: Language, p
       return numbersIn(typed.split(/[;\n\t]/), language, path, (values) => values);
     case 'yes-no':
       return { value: typed === 'yes', unreadable: [] };
+    case 'measured': {
+      const value = readMeasured(typed, shape.distributions, language);
+      return value === undefined ? { unreadable: [path] } : { value, unreadable: [] };
+    }
     case 'json':
+    case 'group':
       return jsonIn(typed, path);
     case 'text':
     case 'choice':
@@ -109,7 +115,10 @@ function typedFrom(shape: Shape, value: unknown, language: Language): string | r
       return Array.isArray(value) ? value.map(number).join('; ') : '';
     case 'yes-no':
       return value === true ? 'yes' : 'no';
+    case 'measured':
+      return showMeasured(value, language);
     case 'json':
+    case 'group':
       return JSON.stringify(value);
     case 'text':
     case 'choice':

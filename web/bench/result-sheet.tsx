@@ -42,11 +42,11 @@ function Outputs({ outputs }: { readonly outputs: unknown }) {
   );
 }
 
-/** Empty lists say nothing; sentences of the registry are English, and stand beside the same as data. */
+/** Empty lists say nothing, and a picture is not read as figures; sentences of the registry are English, and stand beside the same as data. */
 function useShown(): (name: string, value: unknown) => boolean {
   const language = useLanguage();
   return (name, value) => {
-    if (Array.isArray(value) && value.length === 0) return false;
+    if (name === 'histogram' || (Array.isArray(value) && value.length === 0)) return false;
     return name !== 'reasons' || language === 'en';
   };
 }
@@ -56,8 +56,9 @@ function Output({ name, value }: { readonly name: string; readonly value: unknow
     const verdict = VERDICTS.find((one) => one === value);
     if (verdict) return <VerdictBadge verdict={verdict} />;
   }
+  if (isRecord(value)) return <Outputs outputs={value} />;
   if (!Array.isArray(value)) return <Single name={name} value={value} />;
-  if (value.every((item) => typeof item === 'number')) return <span className="sequence">{value.join(' ')}</span>;
+  if (value.every((item) => typeof item === 'number')) return <Sequence values={value} unit={unitInName(name)} />;
   if (value.every(isRecord)) return <OutputTable rows={value} />;
   return (
     <ul lang="en">
@@ -66,6 +67,11 @@ function Output({ name, value }: { readonly name: string; readonly value: unknow
       ))}
     </ul>
   );
+}
+
+function Sequence({ values, unit }: { readonly values: readonly number[]; readonly unit: string | undefined }) {
+  const figure = useFigure();
+  return <span className="sequence">{[...values.map(figure), ...(unit === undefined ? [] : [unit])].join(' ')}</span>;
 }
 
 function Single({ name, value }: { readonly name: string; readonly value: unknown }) {

@@ -13,6 +13,6 @@ it.each([
   expect([withoutUnit(name), unitInName(name)]).toEqual([plain, unit]);
 });
 
-it.each(['factor', 'count', 'from', 'N'])('%s carries no unit', (name) => {
+it.each(['factor', 'count', 'from', 'N', 'probabilityBelowN'])('%s carries no unit', (name) => {
   expect([withoutUnit(name), unitInName(name)]).toEqual([name, undefined]);
 });

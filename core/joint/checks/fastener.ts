@@ -1,12 +1,8 @@
 import type { Failure } from '../../failure/failure.ts';
 import { within } from '../../failure/within.ts';
-import { fastener, plausibleTorque } from '../../fastener/fastener.ts';
+import { fastener } from '../../fastener/fastener.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { places } from '../../layout/places.ts';
-import { convertTorque } from '../../quantity/convert.ts';
-import { readUnit } from '../../quantity/read-unit.ts';
-import { checkTorque } from '../../quantity/torque.ts';
-import { isTorqueUnit, type TorqueUnit } from '../../quantity/unit.ts';
 import type { JointContent } from '../joint.ts';
 import { refusal } from './refusal.ts';
 
@@ -15,25 +11,6 @@ const known = ({ fastener: { thread, propertyClass } }: JointContent) => fastene
 export function fastenerKnown(content: JointContent): readonly Failure[] {
   const data = known(content);
   return data.ok ? [] : [within('fastener', data.failure)];
-}
-
-/** Above what breaks the fastener whatever the friction, the figure is a slip of unit. */
-export function torqueCredible(content: JointContent): readonly Failure[] {
-  const data = known(content);
-  if (!data.ok) return [];
-  const plausible = plausibleTorque(data.value);
-  return content.stages.flatMap(({ torque }, index) => {
-    if (!torque) return [];
-    const unit = typedUnit(torque.typed.unit);
-    const upper = convertTorque(torque.upperNm, 'N·m', unit);
-    const checked = checkTorque(upper, unit, plausible, `stages[${index}].torque.upperNm`);
-    return checked.ok ? [] : [checked.failure];
-  });
-}
-
-function typedUnit(text: string): TorqueUnit {
-  const unit = readUnit(text);
-  return unit.ok && isTorqueUnit(unit.value) ? unit.value : 'N·m';
 }
 
 /** Two fasteners do not fit nearer to each other than one is thick; such a spacing is a slip of unit or figure. */
