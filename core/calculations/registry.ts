@@ -2,10 +2,13 @@ import { z } from 'zod';
 import type { Result } from '../failure/failure.ts';
 import { assemblyTorque } from './assembly-torque.ts';
 import type { Calculation } from './calculation.ts';
+import { compliance } from './compliance.ts';
 import { convert } from './convert.ts';
 import { fastener } from './fastener.ts';
 import { friction } from './friction.ts';
+import { jointCheck } from './joint-check.ts';
 import { preload } from './preload.ts';
+import { tighteningAngle } from './tightening-angle.ts';
 import { tighteningOrder } from './tightening-order.ts';
 import { torquePlausibility } from './torque-plausibility.ts';
 import { verdict } from './verdict.ts';
@@ -19,6 +22,9 @@ export const CALCULATIONS = [
   preload,
   friction,
   torquePlausibility,
+  compliance,
+  tighteningAngle,
+  jointCheck,
   wrenchSetting,
   appliedTorque,
   tighteningOrder,

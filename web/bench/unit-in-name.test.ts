@@ -8,6 +8,11 @@ it.each([
   ['tensileStrengthMPa', 'tensileStrength', 'MPa'],
   ['stiffnessNPerMm', 'stiffness', 'N/mm'],
   ['speedLimitDegPerS', 'speedLimit', '°/s'],
+  ['boltMmPerN', 'bolt', 'mm/N'],
+  ['slopeNPerDeg', 'slope', 'N/°'],
+  ['expansionPerK', 'expansion', '1/K'],
+  ['boltRiseK', 'boltRise', 'K'],
+  ['embeddingUm', 'embedding', 'µm'],
   ['sharePercent', 'share', '%'],
 ])('%s is %s in %s', (name, plain, unit) => {
   expect([withoutUnit(name), unitInName(name)]).toEqual([plain, unit]);

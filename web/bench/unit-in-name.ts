@@ -4,13 +4,18 @@
 const SUFFIXES = [
   ['NPerMm', 'N/mm'],
   ['NmPerDeg', 'N·m/°'],
+  ['NPerDeg', 'N/°'],
+  ['MmPerN', 'mm/N'],
   ['DegPerS', '°/s'],
   ['Mm2', 'mm²'],
   ['MPa', 'MPa'],
   ['Percent', '%'],
+  ['PerK', '1/K'],
   ['Deg', '°'],
   ['Nm', 'N·m'],
   ['Mm', 'mm'],
+  ['Um', 'µm'],
+  ['K', 'K'],
   ['N', 'N'],
   ['S', 's'],
 ] as const;
