@@ -25,6 +25,8 @@ export const derivationOutputSchema = z.strictObject({
   /** What the same torque may leave in the joint, by the tightening factor. */
   leastPreloadN: z.number().positive(),
   nutFactor: z.number().positive(),
+  /** Share of the yield strength that the upper limit of the window reaches at the friction given. */
+  utilizationAtUpper: z.number().positive(),
 });
 
 /** How a target was worked out because the maker's figure is missing; kept with the joint and printed in the record. */

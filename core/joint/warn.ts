@@ -17,7 +17,7 @@ export interface JointWarning extends Warning {
  * @param content what its schema let through; contradictions are told by `checkJoint`
  * @returns field such as `stages[1].torque`; empty when every torque is usual
  */
-export const warnJoint = (content: JointContent): readonly JointWarning[] =>
+export const warnJoint = (content: Pick<JointContent, 'fastener' | 'stages'>): readonly JointWarning[] =>
   content.stages.flatMap((stage, index) => {
     if (!stage.torque) return [];
     const plausibility = stageTorque(content.fastener, stage.torque.targetNm, stage.torque);

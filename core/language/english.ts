@@ -250,6 +250,7 @@ export const english = {
   'derived.preload': 'Preload at that torque',
   'derived.least-preload': 'Least preload after scatter',
   'derived.nut-factor': 'Nut factor K',
+  'derived.at-upper': 'Utilisation at the upper limit',
   'derived.symbol': 'Symbol',
   'derived.formula': 'Formula',
   'derived.with-numbers': 'With numbers',
@@ -257,6 +258,18 @@ export const english = {
   'derived.source': 'Source',
   'derived.sources': 'Sources of the derivation',
   'derived.own-row': 'Own row “{name}”: {source}. Entered by {by} on {on}.',
+
+  'warning.beyond-ultimate': 'This torque breaks {what} whatever its friction.',
+  'warning.beyond-yield':
+    'This torque makes {what} yield at any credible friction: {lowest} to {highest} of the yield strength.',
+  'warning.high': 'This torque makes {what} yield at usual friction: {usual} of the yield strength.',
+  'warning.low': 'This torque hardly loads {what}: {lowest} to {highest} of the yield strength.',
+  'warning.slip-unit':
+    'Was the figure in {meant}? {figure} {meant}, not {taken}, uses {percent} of the yield strength.',
+  'warning.slip-dry-figure':
+    'Is the figure for a dry fastener? Dry it uses {percent} of the yield strength; lubricated it needs less torque.',
+  'warning.slip-class': 'Is the figure for class {meant}? There it uses {percent} of the yield strength.',
+  'warning.slip-size': 'Is the figure for {meant}? There it uses {percent} of the yield strength.',
 
   'record.attempts': 'every attempt',
   'record.step': 'Stage {stage}, round {round}: {kind}',

@@ -255,6 +255,7 @@ export const french: Catalogue = {
   'derived.preload': 'Précharge à ce couple',
   'derived.least-preload': 'Précharge minimale après dispersion',
   'derived.nut-factor': 'Coefficient de couple K',
+  'derived.at-upper': 'Utilisation à la limite supérieure',
   'derived.symbol': 'Symbole',
   'derived.formula': 'Formule',
   'derived.with-numbers': 'Avec les nombres',
@@ -262,6 +263,19 @@ export const french: Catalogue = {
   'derived.source': 'Source',
   'derived.sources': 'Sources du calcul',
   'derived.own-row': 'Ligne propre «\u00a0{name}\u00a0»\u00a0: {source}. Saisie par {by} le {on}.',
+
+  'warning.beyond-ultimate': 'Ce couple rompt {what}, quel que soit le frottement.',
+  'warning.beyond-yield':
+    'À ce couple, {what} plastifie pour tout frottement plausible\u00a0: {lowest} à {highest} de la limite d’élasticité.',
+  'warning.high': 'À ce couple, {what} plastifie au frottement usuel\u00a0: {usual} de la limite d’élasticité.',
+  'warning.low': 'Ce couple charge à peine {what}\u00a0: {lowest} à {highest} de la limite d’élasticité.',
+  'warning.slip-unit':
+    'La valeur était-elle en {meant}\u00a0? {figure} {meant}, et non {taken}, utilise {percent} de la limite d’élasticité.',
+  'warning.slip-dry-figure':
+    'La valeur est-elle pour une vis sèche\u00a0? À sec, elle utilise {percent} de la limite d’élasticité\u00a0; lubrifiée, il faut moins de couple.',
+  'warning.slip-class':
+    'La valeur est-elle pour la classe {meant}\u00a0? Elle y utilise {percent} de la limite d’élasticité.',
+  'warning.slip-size': 'La valeur est-elle pour {meant}\u00a0? Elle y utilise {percent} de la limite d’élasticité.',
 
   'record.attempts': 'tous les essais',
   'record.step': 'Phase {stage}, passe {round}\u00a0: {kind}',

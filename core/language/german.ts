@@ -254,6 +254,7 @@ export const german: Catalogue = {
   'derived.preload': 'Vorspannkraft dabei',
   'derived.least-preload': 'Kleinste Vorspannkraft nach Streuung',
   'derived.nut-factor': 'Drehmomentbeiwert K',
+  'derived.at-upper': 'Ausnutzung an der oberen Grenze',
   'derived.symbol': 'Zeichen',
   'derived.formula': 'Formel',
   'derived.with-numbers': 'Mit Zahlen',
@@ -261,6 +262,18 @@ export const german: Catalogue = {
   'derived.source': 'Quelle',
   'derived.sources': 'Quellen der Ableitung',
   'derived.own-row': 'Eigene Zeile „{name}“: {source}. Eingetragen von {by} am {on}.',
+
+  'warning.beyond-ultimate': 'Dieses Drehmoment bricht {what}, wie auch immer die Reibung ist.',
+  'warning.beyond-yield':
+    'Bei diesem Drehmoment fließt {what} bei jeder glaubhaften Reibung: {lowest} bis {highest} der Streckgrenze.',
+  'warning.high': 'Bei diesem Drehmoment fließt {what} bei üblicher Reibung: {usual} der Streckgrenze.',
+  'warning.low': 'Dieses Drehmoment belastet {what} kaum: {lowest} bis {highest} der Streckgrenze.',
+  'warning.slip-unit':
+    'War der Wert in {meant} gemeint? {figure} {meant} statt {taken} nutzen {percent} der Streckgrenze.',
+  'warning.slip-dry-figure':
+    'Gilt der Wert für eine trockene Schraube? Trocken nutzt er {percent} der Streckgrenze; geschmiert braucht es weniger Drehmoment.',
+  'warning.slip-class': 'Gilt der Wert für die Klasse {meant}? Dort nutzt er {percent} der Streckgrenze.',
+  'warning.slip-size': 'Gilt der Wert für {meant}? Dort nutzt er {percent} der Streckgrenze.',
 
   'record.attempts': 'alle Versuche',
   'record.step': 'Stufe {stage}, Durchgang {round}: {kind}',

@@ -252,6 +252,7 @@ export const spanish: Catalogue = {
   'derived.preload': 'Precarga con ese par',
   'derived.least-preload': 'Precarga mínima tras la dispersión',
   'derived.nut-factor': 'Factor de par K',
+  'derived.at-upper': 'Aprovechamiento en el límite superior',
   'derived.symbol': 'Símbolo',
   'derived.formula': 'Fórmula',
   'derived.with-numbers': 'Con números',
@@ -259,6 +260,18 @@ export const spanish: Catalogue = {
   'derived.source': 'Fuente',
   'derived.sources': 'Fuentes del cálculo',
   'derived.own-row': 'Fila propia «{name}»: {source}. Anotada por {by} el {on}.',
+
+  'warning.beyond-ultimate': 'Este par rompe {what}, sea cual sea el rozamiento.',
+  'warning.beyond-yield':
+    'Con este par {what} fluye con cualquier rozamiento creíble: del {lowest} al {highest} del límite elástico.',
+  'warning.high': 'Con este par {what} fluye con el rozamiento habitual: {usual} del límite elástico.',
+  'warning.low': 'Este par apenas carga {what}: del {lowest} al {highest} del límite elástico.',
+  'warning.slip-unit':
+    '¿Estaba la cifra en {meant}? {figure} {meant}, y no {taken}, aprovechan el {percent} del límite elástico.',
+  'warning.slip-dry-figure':
+    '¿Es la cifra para un tornillo seco? En seco aprovecha el {percent} del límite elástico; lubricado necesita menos par.',
+  'warning.slip-class': '¿Es la cifra para la clase {meant}? Allí aprovecha el {percent} del límite elástico.',
+  'warning.slip-size': '¿Es la cifra para {meant}? Allí aprovecha el {percent} del límite elástico.',
 
   'record.attempts': 'todos los intentos',
   'record.step': 'Etapa {stage}, pasada {round}: {kind}',

@@ -1,11 +1,11 @@
 import { type Derivation, derivationStands } from '../joint/derivation.ts';
 import type { StepShown } from '../joint/step-shown.ts';
 import { sayDate } from '../language/dates.ts';
+import { sayDerivation } from '../language/derivation.ts';
 import { say } from '../language/say.ts';
 import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
-import { showTorque } from '../quantity/show-quantity.ts';
-import type { Block, Fact, TableBlock } from './document.ts';
+import type { Block, TableBlock } from './document.ts';
 import type { JobJoint } from './entry.ts';
 
 /** How a derived target was worked out, under the word that it is an estimate; nothing for a maker's figure. */
@@ -23,7 +23,7 @@ export function derivationBlocks({ ref, joint }: JobJoint, language: Language): 
         ...(derivationStands(derivation, stages) ? [] : [say(language, 'derived.changed')]),
       ],
     },
-    { kind: 'facts', size: 'normal', facts: derivationFacts(derivation, torqueUnit, language) },
+    { kind: 'facts', size: 'normal', facts: sayDerivation(derivation, torqueUnit, language) },
     ...(derivation.steps.length === 0 ? [] : [stepTable(ref, derivation.steps, language)]),
     {
       kind: 'note',
@@ -31,32 +31,6 @@ export function derivationBlocks({ ref, joint }: JobJoint, language: Language): 
       title: say(language, 'derived.sources'),
       lines: [...derivation.sources, ...derivation.ownRows.map((row) => sayOwnRow(row, language))],
     },
-  ];
-}
-
-/** What went in and what came out. */
-export function derivationFacts(
-  { calculation, input, output }: Derivation,
-  unit: JobJoint['joint']['content']['torqueUnit'],
-  language: Language,
-): readonly Fact[] {
-  const figure = (value: number, decimals: number) => showNumber(value, language, { decimals });
-  const kilonewtons = (force: number) => `${figure(force / 1000, 1)}\u00a0kN`;
-  const { thread, propertyClass, yieldStrengthMPa } = input;
-  return [
-    { label: say(language, 'derived.calculation'), value: calculation },
-    { label: say(language, 'record.fastener'), value: [thread, propertyClass].filter(Boolean).join(' ') },
-    ...(yieldStrengthMPa === undefined
-      ? []
-      : [{ label: say(language, 'derived.yield'), value: `${showNumber(yieldStrengthMPa, language)}\u00a0MPa` }]),
-    { label: say(language, 'derived.thread-friction'), value: showNumber(input.threadFriction, language) },
-    { label: say(language, 'derived.bearing-friction'), value: showNumber(input.bearingFriction, language) },
-    { label: say(language, 'derived.utilization'), value: `${figure(input.utilization * 100, 0)}\u00a0%` },
-    { label: say(language, 'derived.factor'), value: showNumber(input.tighteningFactor, language) },
-    { label: say(language, 'derived.torque'), value: showTorque(output.torqueNm, unit, language) },
-    { label: say(language, 'derived.preload'), value: kilonewtons(output.preloadN) },
-    { label: say(language, 'derived.least-preload'), value: kilonewtons(output.leastPreloadN) },
-    { label: say(language, 'derived.nut-factor'), value: figure(output.nutFactor, 3) },
   ];
 }
 

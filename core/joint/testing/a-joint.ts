@@ -50,7 +50,7 @@ export const aDerivation: Derivation = {
     utilization: 0.9,
     tighteningFactor: 1.6,
   },
-  output: { torqueNm: 100.4, preloadN: 54_720, leastPreloadN: 34_200, nutFactor: 0.153 },
+  output: { torqueNm: 100.4, preloadN: 54_720, leastPreloadN: 34_200, nutFactor: 0.153, utilizationAtUpper: 0.94 },
   filled: { lowerNm: 95, targetNm: 100, upperNm: 105 },
   steps: [
     {
