@@ -13,6 +13,12 @@ const jointRoute = createRoute({
   component: lazyRouteComponent(() => import('../joints/joint-place.tsx')),
 });
 
+const ownRowsRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/joints/own-rows',
+  component: lazyRouteComponent(() => import('../joints/own-rows/own-rows-place.tsx')),
+});
+
 const jointEditorRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/joints/$jointId/edit',
@@ -74,6 +80,7 @@ const importRoute = createRoute({
 export const leadRoutes = [
   jointsRoute,
   jointRoute,
+  ownRowsRoute,
   jointEditorRoute,
   newJobRoute,
   wrenchesRoute,

@@ -59,7 +59,7 @@ export function readerIn(language: Language): Reader {
 }
 
 function unmet(value: number, wants: Wants): FormFinding | undefined {
-  const { isWhole = false, isPositive = false, from = -Infinity, to = Infinity } = wants;
+  const { isWhole = false, isPositive = false, from = isPositive ? 0 : -Infinity, to = Infinity } = wants;
   if (isWhole && (!Number.isInteger(value) || value < from || value > to)) return { kind: 'whole', from, to };
   if (isPositive && value <= 0) return { kind: 'positive' };
   return value < from || value > to ? { kind: 'between', from, to } : undefined;

@@ -1,7 +1,9 @@
+import { warnJoint } from '@clampwright/core/joint';
 import type { JobJoint } from '@clampwright/core/record';
 import { Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
 import { buttonClass } from '../parts/button.tsx';
+import { JointWarnings } from '../parts/joint-warnings.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Progress } from '../parts/progress.tsx';
 import { Sheet } from '../parts/sheet.tsx';
@@ -37,6 +39,7 @@ export function JointSheet({ job, jobJoint }: JointSheetProps) {
           </ul>
         </Notice>
       ) : null}
+      {joint.next ? <JointWarnings warnings={warnJoint(content)} fastener={content.fastener} /> : null}
       <JointNeeds jobJoint={jobJoint} tool={joint.tools.at(-1)} />
       <StageList content={content} />
       <ToolInHand job={job} joint={joint} />

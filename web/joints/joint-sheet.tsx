@@ -6,6 +6,7 @@ import { useLanguage } from '../app/language.ts';
 import { Notice } from '../parts/notice.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { TitleBlock } from '../parts/title-block.tsx';
+import { KeptDerivation } from './derive/kept-derivation.tsx';
 import { PositionsDrawing } from './positions-drawing.tsx';
 import { StageSheet } from './stage-sheet.tsx';
 
@@ -18,6 +19,13 @@ export function JointSheet({ content }: { readonly content: JointContent }) {
         <JointFacts content={content} />
         <PositionsDrawing layout={content.layout} />
       </div>
+      {content.numbersSource.derivation ? (
+        <KeptDerivation
+          derivation={content.numbersSource.derivation}
+          stages={content.stages}
+          torqueUnit={content.torqueUnit}
+        />
+      ) : null}
       {content.cautions.length > 0 ? (
         <Notice kind="caution" title={t('joint.cautions')}>
           <ul className="caution-list">

@@ -30,6 +30,9 @@ export default function JointsPlace() {
         <Link to="/jobs/new" className={buttonClass()}>
           {t('joints.make-job')}
         </Link>
+        <Link to="/joints/own-rows" className={buttonClass()}>
+          {t('own.title')}
+        </Link>
       </PageHeader>
       {joints.isPending ? <Loading /> : null}
       {joints.isError ? <Trouble error={joints.error} onRetry={() => void joints.refetch()} /> : null}

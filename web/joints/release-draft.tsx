@@ -1,9 +1,10 @@
-import { checkJoint, type JointRevision } from '@clampwright/core/joint';
+import { checkJoint, type JointRevision, warnJoint } from '@clampwright/core/joint';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useWho } from '../app/who.tsx';
 import { Button } from '../parts/button.tsx';
 import { ConfirmDialog } from '../parts/confirm-dialog.tsx';
+import { JointWarnings } from '../parts/joint-warnings.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Trouble } from '../parts/states.tsx';
 import { MendList } from './editor/mend-list.tsx';
@@ -36,6 +37,7 @@ export function ReleaseDraft({ draft }: { readonly draft: JointRevision }) {
           onConfirm={() => void release()}
         >
           <p>{t('editor.release-text')}</p>
+          <JointWarnings warnings={warnJoint(draft.content)} fastener={draft.content.fastener} />
         </ConfirmDialog>
       ) : null}
     </Notice>

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../../parts/button.tsx';
 import { ConfirmDialog } from '../../parts/confirm-dialog.tsx';
+import { JointWarnings } from '../../parts/joint-warnings.tsx';
 import { StateWord } from '../../parts/state-word.tsx';
 import type { JointReading } from '../form/read.ts';
 import { MendList } from './mend-list.tsx';
@@ -70,6 +71,7 @@ export function EditorFoot({ reading, isDirty, canRelease, isBusy, onAsk, onSave
           }}
         >
           <p>{t('editor.release-text')}</p>
+          {reading.fastener ? <JointWarnings warnings={reading.warnings} fastener={reading.fastener} /> : null}
         </ConfirmDialog>
       ) : null}
     </>

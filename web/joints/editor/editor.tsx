@@ -8,6 +8,7 @@ import { FormText } from '../../forms/fields.tsx';
 import { LeaveGuard } from '../../forms/leave-guard.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
+import { DeriveDialog } from '../derive/derive-dialog.tsx';
 import { inTorqueUnit } from '../form/blank.ts';
 import type { JointForm } from '../form/joint-form.ts';
 import { readJoint } from '../form/read.ts';
@@ -35,6 +36,7 @@ export function Editor({ initial, hasDraft, onSave, onRelease, isBusy }: EditorP
   const [form, setForm] = useState(initial);
   const [kept, setKept] = useState(initial);
   const [isAskedFor, setAskedFor] = useState(false);
+  const [deriving, setDeriving] = useState<number>();
   const reading = useMemo(() => readJoint(form, language), [form, language]);
   const set = (part: Partial<JointForm>) => setForm((before) => ({ ...before, ...part }));
   const save = async () => {
@@ -51,8 +53,8 @@ export function Editor({ initial, hasDraft, onSave, onRelease, isBusy }: EditorP
       <NamePart form={form} onChange={set} />
       <FastenerPart fastener={form.fastener} onChange={(fastener) => set({ fastener })} />
       <LayoutPart form={form.layout} layout={reading.layout} onChange={(layout) => set({ layout })} />
-      <StagesPart form={form} read={reading.stages} layout={reading.layout} onChange={set} />
-      <SourcePart form={form} onChange={set} />
+      <StagesPart form={form} reading={reading} onDerive={setDeriving} onChange={set} />
+      <SourcePart form={form} stages={reading.content?.stages} onChange={set} />
       <CautionsPart form={form} onChange={set} />
       <ReworkPart form={form} onChange={set} />
       <DecisionPart form={form} onChange={set} />
@@ -66,6 +68,17 @@ export function Editor({ initial, hasDraft, onSave, onRelease, isBusy }: EditorP
         onSave={() => void save()}
         onRelease={() => void release()}
       />
+      {deriving === undefined ? null : (
+        <DeriveDialog
+          joint={form}
+          stageIndex={deriving}
+          onClose={() => setDeriving(undefined)}
+          onFill={(filled) => {
+            setForm(filled);
+            setDeriving(undefined);
+          }}
+        />
+      )}
       <LeaveGuard isDirty={form !== kept} />
     </FaultsProvider>
   );

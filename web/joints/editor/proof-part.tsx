@@ -1,9 +1,11 @@
 import { say } from '@clampwright/core/language';
+import type { Stage } from '@clampwright/core/procedure';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
 import { FormFigure, FormText } from '../../forms/fields.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
+import { KeptDerivation } from '../derive/kept-derivation.tsx';
 import type { JointForm } from '../form/joint-form.ts';
 
 const SOURCES = ['maker', 'standard', 'trial', 'derived'] as const;
@@ -14,8 +16,13 @@ export interface JointPartProps {
   readonly onChange: (part: Partial<JointForm>) => void;
 }
 
+interface SourcePartProps extends JointPartProps {
+  /** As far as they can be read; undefined while something is wrong. */
+  readonly stages: readonly Stage[] | undefined;
+}
+
 /** Where the numbers come from. */
-export function SourcePart({ form, onChange }: JointPartProps) {
+export function SourcePart({ form, stages, onChange }: SourcePartProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const { numbersSource } = form;
@@ -37,6 +44,9 @@ export function SourcePart({ form, onChange }: JointPartProps) {
           onChange={(text) => onChange({ numbersSource: { ...numbersSource, text } })}
         />
       </div>
+      {numbersSource.kind === 'derived' && numbersSource.derivation ? (
+        <KeptDerivation derivation={numbersSource.derivation} stages={stages} torqueUnit={form.torqueUnit} />
+      ) : null}
     </Sheet>
   );
 }

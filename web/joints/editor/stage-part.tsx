@@ -1,3 +1,4 @@
+import type { FastenerSpec, JointWarning } from '@clampwright/core/joint';
 import { sayStage } from '@clampwright/core/language';
 import type { Layout } from '@clampwright/core/layout';
 import { STAGE_KINDS, type Stage } from '@clampwright/core/procedure';
@@ -6,6 +7,7 @@ import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
 import { PlaceProblems } from '../../forms/fields.tsx';
 import { Button } from '../../parts/button.tsx';
+import { JointWarnings } from '../../parts/joint-warnings.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Tick } from '../../parts/tick.tsx';
 import { STAGE_QUANTITIES, stageOfKind } from '../form/blank.ts';
@@ -23,6 +25,9 @@ export interface StagePartProps {
   readonly read: Stage | undefined;
   readonly layout: Layout | undefined;
   readonly torqueUnit: TorqueUnit;
+  readonly fastener: FastenerSpec | undefined;
+  readonly warnings: readonly JointWarning[];
+  readonly onDerive: () => void;
   readonly onChange: (stage: StageForm) => void;
   readonly onMove: (by: -1 | 1) => void;
   readonly onRemove: () => void;
@@ -81,7 +86,8 @@ function StageButtons({ index, count, onMove, onRemove }: StagePartProps) {
   );
 }
 
-function StageWindows({ stage, index, read, torqueUnit, onChange }: StagePartProps) {
+function StageWindows(props: StagePartProps) {
+  const { stage, index, read, torqueUnit, onChange } = props;
   const { t } = useTranslation('lead');
   const torqueWords = useTorqueWindowWords();
   const angleWords = useAngleWindowWords();
@@ -104,6 +110,7 @@ function StageWindows({ stage, index, read, torqueUnit, onChange }: StagePartPro
           onChange={(torque) => onChange({ ...stage, torque })}
         />
       ) : null}
+      <TorqueDoubts {...props} />
       {stage.angleUsed ? (
         <>
           <WindowFields
@@ -116,6 +123,21 @@ function StageWindows({ stage, index, read, torqueUnit, onChange }: StagePartPro
           />
           <AngleConditions stage={stage} place={place} onChange={onChange} />
         </>
+      ) : null}
+    </>
+  );
+}
+
+/** What is doubtful in the torque, and the way out where the maker's figure is missing. */
+function TorqueDoubts({ stage, index, fastener, warnings, onDerive }: StagePartProps) {
+  const { t } = useTranslation('lead');
+  return (
+    <>
+      {fastener ? <JointWarnings warnings={warnings} fastener={fastener} /> : null}
+      {stage.kind === 'torque' ? (
+        <Button kind="quiet" label={t('derive.open-label', { stage: index + 1 })} onPress={onDerive}>
+          {t('derive.open')}
+        </Button>
       ) : null}
     </>
   );

@@ -1,21 +1,21 @@
-import type { Layout } from '@clampwright/core/layout';
-import type { Stage } from '@clampwright/core/procedure';
 import { useTranslation } from 'react-i18next';
 import { nextKey, withoutRow, withRow, withRowMoved } from '../../forms/rows.ts';
 import { Button } from '../../parts/button.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import { blankStage } from '../form/blank.ts';
 import { type StageForm } from '../form/joint-form.ts';
+import type { JointReading } from '../form/read.ts';
 import type { JointPartProps } from './proof-part.tsx';
 import { StagePart } from './stage-part.tsx';
 
 interface StagesPartProps extends JointPartProps {
-  readonly read: readonly (Stage | undefined)[];
-  readonly layout: Layout | undefined;
+  readonly reading: JointReading;
+  /** A target is to be worked out for this stage, from 0. */
+  readonly onDerive: (index: number) => void;
 }
 
 /** What is done to every position, stage after stage. */
-export function StagesPart({ form, read, layout, onChange }: StagesPartProps) {
+export function StagesPart({ form, reading, onDerive, onChange }: StagesPartProps) {
   const { t } = useTranslation('lead');
   const { stages, torqueUnit } = form;
   const set = (changed: readonly StageForm[]) => onChange({ stages: changed });
@@ -27,10 +27,13 @@ export function StagesPart({ form, read, layout, onChange }: StagesPartProps) {
           stage={stage}
           index={index}
           count={stages.length}
-          read={read[index]}
-          layout={layout}
+          read={reading.stages[index]}
+          layout={reading.layout}
+          fastener={reading.fastener}
+          warnings={reading.warnings.filter(({ field }) => field.startsWith(`stages[${index}]`))}
           torqueUnit={torqueUnit}
           onChange={(changed) => set(withRow(stages, changed))}
+          onDerive={() => onDerive(index)}
           onMove={(by) => set(withRowMoved(stages, stage.key, by))}
           onRemove={() => set(withoutRow(stages, stage.key))}
         />

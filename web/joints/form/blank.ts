@@ -70,7 +70,7 @@ export const BLANK_JOINT: JointForm = {
   fastener: { thread: '', propertyClass: '', description: '', lubricant: '', reuse: 'reusable' },
   layout: BLANK_LAYOUT,
   stages: [blankStage(1, 'torque', 'N·m')],
-  numbersSource: { kind: 'maker', text: '' },
+  numbersSource: { kind: 'maker', text: '', derivation: undefined },
   cautions: [],
   rework: { rule: 'loosen-and-repeat', underContinues: true, maximumAttempts: '3' },
   decisionRule: { kind: 'simple', factor: '' },

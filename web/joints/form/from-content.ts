@@ -14,7 +14,7 @@ export function formOf(content: JointContent, language: Language): JointForm {
     fastener: { ...fastener, propertyClass: fastener.propertyClass ?? '' },
     layout: layoutForm(content.layout, language),
     stages: content.stages.map((stage, index) => stageForm(stage, index + 1, content.torqueUnit, language)),
-    numbersSource: content.numbersSource,
+    numbersSource: { derivation: undefined, ...content.numbersSource },
     cautions: content.cautions.map((text, index) => ({ key: index + 1, text })),
     rework: { ...content.rework, maximumAttempts: asTyped(content.rework.maximumAttempts, language) },
     decisionRule:

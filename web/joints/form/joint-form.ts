@@ -1,4 +1,4 @@
-import type { DecisionRule, FastenerSpec, JointContent, Rework } from '@clampwright/core/joint';
+import type { DecisionRule, Derivation, FastenerSpec, JointContent, Rework } from '@clampwright/core/joint';
 import type { Layout, Order } from '@clampwright/core/layout';
 import type { StageKind, TypedWindow } from '@clampwright/core/procedure';
 import type { TorqueUnit } from '@clampwright/core/quantity';
@@ -74,7 +74,12 @@ export interface JointForm {
   };
   readonly layout: LayoutForm;
   readonly stages: readonly StageForm[];
-  readonly numbersSource: { readonly kind: JointContent['numbersSource']['kind']; readonly text: string };
+  readonly numbersSource: {
+    readonly kind: JointContent['numbersSource']['kind'];
+    readonly text: string;
+    /** Kept with the kind `derived` alone. */
+    readonly derivation: Derivation | undefined;
+  };
   readonly cautions: readonly CautionForm[];
   readonly rework: {
     readonly rule: Rework['rule'];

@@ -26,7 +26,7 @@ const JOINT: JointForm = {
   fastener: { ...BLANK_JOINT.fastener, thread: 'M16', propertyClass: '8.8' },
   layout: { ...BLANK_JOINT.layout, diameter: '180' },
   stages: [TORQUE],
-  numbersSource: { kind: 'maker', text: 'Manual' },
+  numbersSource: { kind: 'maker', text: 'Manual', derivation: undefined },
 };
 
 it.each<readonly [string, Partial<JointForm>, string]>([
@@ -61,7 +61,7 @@ it('knows words for contradictions that only another program can make', () => {
   const broken: JointContent = {
     ...content,
     stages: content.stages.map((stage) => ({ ...stage, kind: 'torque-and-angle', speedLimitDegPerS: 10 })),
-    numbersSource: { kind: 'maker', text: ' ' },
+    numbersSource: { kind: 'maker', text: ' ', derivation: undefined },
   };
   const findings = checkJoint(broken).map((failure) => faultOfCheck(failure, broken).finding);
   expect(findings.length).toBeGreaterThan(2);

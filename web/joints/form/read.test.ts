@@ -15,7 +15,7 @@ const FILLED: JointForm = {
   fastener: { ...BLANK_JOINT.fastener, thread: 'M16', propertyClass: '8.8' },
   layout: { ...BLANK_JOINT.layout, diameter: '180' },
   stages: [STAGE],
-  numbersSource: { kind: 'maker', text: 'Hub manual, page 12' },
+  numbersSource: { kind: 'maker', text: 'Hub manual, page 12', derivation: undefined },
 };
 
 const withStage = (stage: Partial<StageForm>): JointForm => ({ ...FILLED, stages: [{ ...STAGE, ...stage }] });

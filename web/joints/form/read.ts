@@ -1,4 +1,10 @@
-import { checkJoint, type JointContent } from '@clampwright/core/joint';
+import {
+  checkJoint,
+  type FastenerSpec,
+  type JointContent,
+  type JointWarning,
+  warnJoint,
+} from '@clampwright/core/joint';
 import type { Layout } from '@clampwright/core/layout';
 import type { Stage } from '@clampwright/core/procedure';
 import type { Language } from '@clampwright/core/quantity';
@@ -17,6 +23,9 @@ export interface JointReading {
   readonly layout: Layout | undefined;
   readonly stages: readonly (Stage | undefined)[];
   readonly faults: readonly Fault[];
+  readonly fastener: FastenerSpec | undefined;
+  /** Torques that are doubtful; they hinder nothing. */
+  readonly warnings: readonly JointWarning[];
 }
 
 /** Reads a joint's form in the language on screen. */
@@ -24,30 +33,41 @@ export function readJoint(form: JointForm, language: Language): JointReading {
   const reader = readerIn(language);
   const layout = readLayout(form.layout, reader);
   const stages = form.stages.map((stage, index) => readStage(stage, index, layout, reader));
-  const content = contentOf(form, layout, stages, reader);
+  const fastener = readFastener(form, reader);
+  const content = contentOf(form, { fastener, layout, stages }, reader);
   const isKnown = (field: string) => reader.faults.some((fault) => field.startsWith(fault.field));
   const checked = content
     ? checkJoint(content)
         .map((failure) => faultOfCheck(failure, content))
         .filter((fault) => !isKnown(fault.field))
     : [];
-  return { content, layout, stages, faults: [...reader.faults, ...checked] };
+  const warnings = fastener ? warnJoint({ fastener, stages: stages.map((stage) => stage ?? NOTHING_YET) }) : [];
+  return { content, layout, stages, faults: [...reader.faults, ...checked], fastener, warnings };
 }
 
-function contentOf(
-  form: JointForm,
-  layout: Layout | undefined,
-  stages: readonly (Stage | undefined)[],
-  reader: Reader,
-): JointContent | undefined {
+/** Keeps the place of a stage that cannot be read yet. */
+const NOTHING_YET: Stage = { kind: 'loosen', rounds: [] };
+
+interface Parts {
+  readonly fastener: FastenerSpec | undefined;
+  readonly layout: Layout | undefined;
+  readonly stages: readonly (Stage | undefined)[];
+}
+
+function contentOf(form: JointForm, { fastener, layout, stages }: Parts, reader: Reader): JointContent | undefined {
   const known = stages.filter((stage) => stage !== undefined);
+  const { kind, derivation } = form.numbersSource;
   const sourceText = reader.text('numbersSource.text', form.numbersSource.text);
   return whole({
     name: reader.text('name', form.name),
-    fastener: readFastener(form, reader),
+    fastener,
     layout,
     stages: known.length === stages.length && known.length > 0 ? known : undefined,
-    numbersSource: whole({ kind: form.numbersSource.kind, text: sourceText }),
+    numbersSource: whole({
+      kind,
+      text: sourceText,
+      ...(kind === 'derived' && derivation ? { derivation } : {}),
+    }),
     cautions: form.cautions.map((caution) => caution.text.trim()).filter((text) => text !== ''),
     rework: readRework(form, reader),
     decisionRule: readDecisionRule(form, reader),

@@ -1,0 +1,47 @@
+import type { Derivation } from '@clampwright/core/joint';
+import { sayDerivation } from '@clampwright/core/language';
+import { showNumber, type TorqueUnit } from '@clampwright/core/quantity';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../../app/language.ts';
+import { TitleBlock } from '../../parts/title-block.tsx';
+
+interface DerivedFiguresProps {
+  readonly derivation: Derivation;
+  readonly torqueUnit: TorqueUnit;
+}
+
+/** What went in, what came out, and the working to be opened. */
+export function DerivedFigures({ derivation, torqueUnit }: DerivedFiguresProps) {
+  const { t } = useTranslation('lead');
+  const language = useLanguage();
+  return (
+    <div className="derived">
+      <TitleBlock cells={sayDerivation(derivation, torqueUnit, language)} />
+      <details className="working">
+        <summary>{t('derive.working')}</summary>
+        <ol className="working-steps">
+          {derivation.steps.map(({ symbol, formula, withNumbers, value, unit, source }) => (
+            <li key={symbol}>
+              <p className="working-formula">
+                {symbol} = {formula}
+              </p>
+              <p className="working-formula">
+                = {withNumbers} = {showNumber(Number(value.toPrecision(5)), language)} {unit}
+              </p>
+              <p className="soft">{source}</p>
+            </li>
+          ))}
+        </ol>
+      </details>
+      <ul className="derived-sources">
+        {[...derivation.sources, ...derivation.ownRows.map(({ name, source }) => `${name}: ${source}`)].map(
+          (source) => (
+            <li key={source} className="soft">
+              {source}
+            </li>
+          ),
+        )}
+      </ul>
+    </div>
+  );
+}

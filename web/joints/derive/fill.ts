@@ -1,0 +1,37 @@
+import type { DerivedTarget } from '@clampwright/core/joint';
+import type { Language } from '@clampwright/core/quantity';
+import type { JointForm } from '../form/joint-form.ts';
+import { asTyped } from '../form/show.ts';
+
+/** What was worked out, and how its source is said. */
+export interface Filling {
+  readonly derived: DerivedTarget;
+  readonly plusMinusPercent: number;
+  readonly sourceText: string;
+}
+
+/** The joint with the window of a stage filled in, and the derivation as the source of its numbers. */
+export function filledIn(form: JointForm, stageIndex: number, filling: Filling, language: Language): JointForm {
+  const { derived, plusMinusPercent, sourceText } = filling;
+  const { thread, propertyClass } = derived.derivation.input;
+  const stages = form.stages.map((stage, index) =>
+    index === stageIndex
+      ? {
+          ...stage,
+          torque: {
+            ...stage.torque,
+            form: 'percent' as const,
+            target: asTyped(derived.target, language),
+            percent: asTyped(plusMinusPercent, language),
+            unit: form.torqueUnit,
+          },
+        }
+      : stage,
+  );
+  return {
+    ...form,
+    fastener: { ...form.fastener, thread, propertyClass: propertyClass ?? form.fastener.propertyClass },
+    stages,
+    numbersSource: { kind: 'derived', text: sourceText, derivation: derived.derivation },
+  };
+}

@@ -1,0 +1,87 @@
+import type { OwnRow } from '@clampwright/core/fastener';
+import { type FormEvent, useState } from 'react';
+import { useTranslation } from 'react-i18next';
+import { useLanguage } from '../../app/language.ts';
+import { useWho } from '../../app/who.tsx';
+import { FaultsProvider } from '../../forms/faults.tsx';
+import { FormText } from '../../forms/fields.tsx';
+import { Button } from '../../parts/button.tsx';
+import { Dialog, DialogActions } from '../../parts/dialog.tsx';
+import { Select } from '../../parts/select.tsx';
+import { Trouble } from '../../parts/states.tsx';
+import { newIdentity } from '../../work/identity.ts';
+import { FrictionFields, StrengthFields } from './own-row-fields.tsx';
+import { type OwnRowForm, ownRowForm, readOwnRow } from './own-row-form.ts';
+import { useAddOwnRow } from './own-rows.ts';
+
+const KINDS = ['lubricant', 'material'] as const;
+
+interface OwnRowDialogProps {
+  /** The row whose place the new one takes. */
+  readonly before: OwnRow | undefined;
+  readonly onClose: () => void;
+}
+
+/** Writes a row of the workshop's own. */
+export function OwnRowDialog({ before, onClose }: OwnRowDialogProps) {
+  const { t } = useTranslation(['lead', 'technician']);
+  const language = useLanguage();
+  const who = useWho();
+  const adding = useAddOwnRow();
+  const [id] = useState(newIdentity);
+  const [form, setForm] = useState(() => ownRowForm(before, language));
+  const [isAskedFor, setAskedFor] = useState(false);
+  const { row, faults } = readOwnRow(form, { id, supersedes: before?.id }, language);
+  const set = (part: Partial<OwnRowForm>) => setForm((was) => ({ ...was, ...part }));
+  const submit = async (event: FormEvent) => {
+    event.preventDefault();
+    setAskedFor(true);
+    if (row && (await who.ask())) adding.mutate(row, { onSuccess: onClose });
+  };
+  const title = before ? t('lead:own.supersede-title', { name: before.name }) : t('lead:own.add');
+  return (
+    <Dialog title={title} size="wide" onClose={onClose}>
+      <FaultsProvider faults={faults} isAskedFor={isAskedFor}>
+        <form onSubmit={(event) => void submit(event)}>
+          {before ? <p className="soft">{t('lead:own.supersede-text')}</p> : null}
+          <div className="field-row">
+            <Select
+              label={t('lead:own.kind')}
+              value={form.kind}
+              isDisabled={before !== undefined}
+              options={KINDS.map((value) => ({ value, label: t(`lead:own.kind-${value}`) }))}
+              onChange={(kind) => set({ kind })}
+            />
+            <FormText
+              field="name"
+              label={t('lead:own.name')}
+              hint={t('lead:own.name-hint')}
+              value={form.name}
+              onChange={(name) => set({ name })}
+            />
+          </div>
+          {form.kind === 'material' ? (
+            <StrengthFields form={form} onChange={set} />
+          ) : (
+            <FrictionFields form={form} onChange={set} />
+          )}
+          <FormText
+            isLong
+            field="source"
+            label={t('lead:own.source')}
+            hint={t('lead:own.source-hint')}
+            value={form.source}
+            onChange={(source) => set({ source })}
+          />
+          {adding.isError ? <Trouble error={adding.error} /> : null}
+          <DialogActions>
+            <Button kind="primary" type="submit" isDisabled={adding.isPending}>
+              {before ? t('lead:own.supersede') : t('lead:own.add')}
+            </Button>
+            <Button onPress={onClose}>{t('technician:act.cancel')}</Button>
+          </DialogActions>
+        </form>
+      </FaultsProvider>
+    </Dialog>
+  );
+}
