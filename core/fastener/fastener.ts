@@ -38,10 +38,14 @@ export interface FastenerData {
  */
 export function fastener(thread: string, propertyClass?: string): Result<FastenerData> {
   const read = readThread(thread);
-  if (!read.ok) return read;
-  if (propertyClass === undefined) return ok(geometry(read.value));
-  const strength = readPropertyClass(propertyClass, read.value);
-  return strength.ok ? ok(withStrength(read.value, strength.value)) : strength;
+  return read.ok ? fastenerOf(read.value, propertyClass) : read;
+}
+
+/** The same of a thread that was read already. */
+export function fastenerOf(thread: Thread, propertyClass?: string): Result<FastenerData> {
+  if (propertyClass === undefined) return ok(geometry(thread));
+  const strength = readPropertyClass(propertyClass, thread);
+  return strength.ok ? ok(withStrength(thread, strength.value)) : strength;
 }
 
 function geometry(thread: Thread): FastenerData {

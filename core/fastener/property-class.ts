@@ -68,8 +68,7 @@ export const PROPERTY_CLASSES: readonly PropertyClass[] = [
  */
 export function readPropertyClass(text: string, thread: Thread, field = 'propertyClass'): Result<PropertyClass> {
   const typed = text.trim();
-  const key = keyOf(typed);
-  const named = PROPERTY_CLASSES.filter(({ name }) => keyOf(name) === key);
+  const named = BY_KEY.get(keyOf(typed)) ?? [];
   const found = named.find((row) => belongs(row, thread));
   if (found !== undefined) return ok(found);
   const having = [...new Set(PROPERTY_CLASSES.filter((row) => belongs(row, thread)).map((row) => row.name))];
@@ -92,6 +91,12 @@ function keyOf(text: string): string {
   const key = text.toUpperCase().replace(',', '.').replace(/\s+/g, ' ');
   const after = key.replace(BEFORE, '');
   return after === key || after === '' ? key.replaceAll(' ', '-') : keyOf(after);
+}
+
+const BY_KEY = new Map<string, PropertyClass[]>();
+for (const row of PROPERTY_CLASSES) {
+  const key = keyOf(row.name);
+  BY_KEY.set(key, [...(BY_KEY.get(key) ?? []), row]);
 }
 
 function refusal(typed: string, named: readonly PropertyClass[], thread: Thread): string {

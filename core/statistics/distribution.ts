@@ -1,4 +1,4 @@
-import { fillNormal } from './normal-draw.ts';
+import { fillNormal, type Scatter } from './normal-draw.ts';
 import type { RandomWords } from './random-words.ts';
 
 /** What is known of a quantity that is not known exactly. */
@@ -16,20 +16,22 @@ export const HALF_WIDTH: Readonly<Record<Distribution, number>> = {
   triangular: Math.sqrt(6),
 };
 
-type Fill = (words: RandomWords, column: Float64Array, count: number) => void;
+type Fill = (words: RandomWords, column: Float64Array, count: number, about: Scatter) => void;
 
-function fillRectangular(words: RandomWords, column: Float64Array, count: number): void {
-  const width = 2 * HALF_WIDTH.rectangular;
-  for (let i = 0; i < count; i++) column[i] = (words.fineFraction() - 0.5) * width;
+function fillRectangular(words: RandomWords, column: Float64Array, count: number, about: Scatter): void {
+  const width = 2 * HALF_WIDTH.rectangular * about.standardUncertainty;
+  const low = about.value - width / 2;
+  for (let i = 0; i < count; i++) column[i] = low + width * words.fineFraction();
 }
 
 /** @source JCGM 101:2008, 6.4.5: the sum of two draws from equal rectangular distributions */
-function fillTriangular(words: RandomWords, column: Float64Array, count: number): void {
-  const width = HALF_WIDTH.triangular;
-  for (let i = 0; i < count; i++) column[i] = (words.fraction() + words.fraction() - 1) * width;
+function fillTriangular(words: RandomWords, column: Float64Array, count: number, about: Scatter): void {
+  const width = HALF_WIDTH.triangular * about.standardUncertainty;
+  const low = about.value - width;
+  for (let i = 0; i < count; i++) column[i] = low + width * (words.fraction() + words.fraction());
 }
 
-/** Fill a column with draws of mean 0 and standard deviation 1. Hot: no allocation, one pass. */
+/** Fill a column with draws about a value. Hot: no allocation, one pass. */
 export const FILL: Readonly<Record<Distribution, Fill>> = {
   normal: fillNormal,
   rectangular: fillRectangular,

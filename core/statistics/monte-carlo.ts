@@ -46,13 +46,14 @@ const BLOCK = 1024;
  * @source JCGM 101:2008, clause 7
  */
 export function monteCarlo(input: MonteCarloInput): MonteCarloResult {
-  const results = drawResults(input);
+  const results = drawnResults(input);
   const { mean, standardUncertainty } = momentsOf(results);
   const { symmetric, shortest, bulk } = coverageIntervals(results, 0.95);
   return { mean, standardUncertainty, interval95: symmetric, shortest95: shortest, bulk, results };
 }
 
-function drawResults({ quantities, together = [], model, draws, seed }: MonteCarloInput): Float64Array {
+/** The results of all draws, one after the other. */
+export function drawnResults({ quantities, together = [], model, draws, seed }: MonteCarloInput): Float64Array {
   const words = randomWords(seed);
   const columns = quantities.map(({ value }) => new Float64Array(BLOCK).fill(value));
   const leaderOf = new Map(together.map(([leader, follower]) => [follower, leader] as const));
@@ -63,22 +64,12 @@ function drawResults({ quantities, together = [], model, draws, seed }: MonteCar
     for (const [index, quantity] of uncertain) {
       const leader = leaderOf.get(index);
       const column = columns[index]!;
-      if (leader === undefined) fillAbout(words, column, quantity, count);
+      if (leader === undefined) FILL[quantity.distribution](words, column, count, quantity);
       else follow(columns[leader]!, quantities[leader]!, column, quantity, count);
     }
     model(columns, results, from, count);
   }
   return results;
-}
-
-function fillAbout(
-  words: ReturnType<typeof randomWords>,
-  column: Float64Array,
-  { value, standardUncertainty, distribution }: Uncertain,
-  count: number,
-): void {
-  FILL[distribution](words, column, count);
-  for (let i = 0; i < count; i++) column[i] = value + standardUncertainty * column[i]!;
 }
 
 /** The follower lies as many standard deviations off as the leader. */

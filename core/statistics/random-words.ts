@@ -4,8 +4,8 @@ const PER_TWO_WORDS = 2 ** -53;
 /**
  * Random words of 32 bits by xoshiro128++, from a seed: the same question has the same answer everywhere.
  *
- * A class, because a generator has a life; its fields are also the fastest place for the state (a million normal draws
- * take 6.2 ms, with the state in an array 8.3 ms, with a general-purpose library's generator 10 ms).
+ * A class, because a generator has a life; its fields are also the fastest place for the state: a million normal draws
+ * take 6.2 ms, with the state in an array 8.3 ms. A million fractions take 3.9 ms, of pure-rand 6.8 ms.
  *
  * @source D. Blackman and S. Vigna, Scrambled Linear Pseudorandom Number Generators, ACM TOMS 47 (2021)
  */

@@ -6,7 +6,7 @@ import {
   type HoleSeries,
   usualBearing,
 } from '../../fastener/bearing-face.ts';
-import { type FastenerData, fastener } from '../../fastener/fastener.ts';
+import { type FastenerData, fastenerOf } from '../../fastener/fastener.ts';
 import { readThread } from '../../fastener/read-thread.ts';
 import type { Thread } from '../../fastener/thread.ts';
 import type { ThreadAndBearing } from './thread-and-bearing.ts';
@@ -40,10 +40,10 @@ export interface Tightened {
  * @source ISO 4014 head and medium hole of ISO 273 unless told otherwise
  */
 export function tightened(input: TightenedInput): Result<Tightened> {
-  const read = fastener(input.thread, input.propertyClass);
-  if (!read.ok) return read;
   const thread = readThread(input.thread);
   if (!thread.ok) return thread;
+  const read = fastenerOf(thread.value, input.propertyClass);
+  if (!read.ok) return read;
   const ring = ringOf(input, thread.value, read.value.propertyClass);
   if (!ring.ok) return ring;
   const { majorDiameterMm, pitchMm, pitchDiameterMm } = read.value;
