@@ -9,6 +9,7 @@ const BENCHMARKS = {
   'assembly-torque': async () => (await import('./assembly-torque.ts')).run(),
   'monte-carlo': async () => (await import('./monte-carlo.ts')).run(),
   'page-load': async () => (await import('./page-load.ts')).run(),
+  'joint-mechanics': async () => (await import('./joint-mechanics.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
 

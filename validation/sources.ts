@@ -2,10 +2,13 @@ import type { Source } from './check.ts';
 import { ADAPTER_SOURCES } from './checks/adapters.ts';
 import { ASSEMBLY_SOURCES } from './checks/assembly.ts';
 import { BOLTING_SOURCES } from './checks/bolting.ts';
+import { JOINT_STIFFNESS_SOURCES } from './checks/joint-stiffness.ts';
 import { ORDER_SOURCES } from './checks/orders.ts';
 import { STRENGTH_SOURCES } from './checks/strength.ts';
+import { STRUCTURAL_PRELOAD_SOURCES } from './checks/structural-preload.ts';
 import { THREAD_SOURCES } from './checks/threads.ts';
 import { TORQUE_RULE_SOURCES } from './checks/torque-rules.ts';
+import { TURN_SOURCES } from './checks/turns.ts';
 import { UNCERTAINTY_SOURCES } from './checks/uncertainty.ts';
 import { UNIT_SOURCES } from './checks/units.ts';
 
@@ -17,6 +20,9 @@ export const SOURCES: readonly Source[] = [
   ...UNIT_SOURCES,
   ...ADAPTER_SOURCES,
   ...ORDER_SOURCES,
+  ...JOINT_STIFFNESS_SOURCES,
+  ...STRUCTURAL_PRELOAD_SOURCES,
+  ...TURN_SOURCES,
   ...ASSEMBLY_SOURCES,
   ...TORQUE_RULE_SOURCES,
   ...UNCERTAINTY_SOURCES,

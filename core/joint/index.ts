@@ -1,4 +1,9 @@
+export { boltAloneLengthMm, boltAloneTurnDeg } from './angle/bolt-alone.ts';
+export { en1090PreloadN, rcscPretensionN } from './angle/structural-preload.ts';
+export { en1090Turn, rcscTurn } from './angle/turn-of-nut.ts';
 export { checkJoint } from './check.ts';
+export { byExponentialFit, EXPONENTIAL_FITS } from './compliance/frusta.ts';
+export { pressureBody } from './compliance/pressure-body.ts';
 export * from './derivation.ts';
 export { type DerivedTarget, deriveTarget, type TargetWanted } from './derive-target.ts';
 export * from './joint.ts';

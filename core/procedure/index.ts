@@ -4,4 +4,5 @@ export { readWindow } from './read-window.ts';
 export * from './setting.ts';
 export * from './step.ts';
 export * from './steps.ts';
+export * from './torsional-stiffness.ts';
 export * from './wind-up.ts';

@@ -74,11 +74,11 @@ function neededPreloadN(code: Code, { className, tensileMPa, stressAreaMm2 }: Bo
 
 const TOLD = {
   RCSC: {
-    note: 'For structural bolts A325 and A490 from snug-tight; the turn’s tolerance differs between editions.',
+    note: 'For structural bolts A325 and A490 from snug-tight; the turn’s tolerance differs between editions, and the code’s own rounded pretension governs.',
     source: 'RCSC Specification for Structural Joints Using High-Strength Bolts, tables 8.1 and 8.2 (secondary table)',
   },
   'EN 1090-2': {
-    note: 'Second step of the combined method for 8.8 and 10.9, after a first step by torque over all bolts.',
+    note: 'Second step of the combined method for 8.8 and 10.9, after a first step by torque over all bolts; the code’s own rounded preload governs.',
     source: 'EN 1090-2, combined method, table of the additional rotation (secondary table)',
   },
 } as const satisfies Record<Code, object>;

@@ -51,6 +51,7 @@ const tappedShare = ({ jointType, nutModulusMPa }: BoltInJoint, thicknessMm: num
 
 interface ExponentialFit {
   readonly material: string;
+  /** Infinite for the row that stands for any. */
   readonly modulusMPa: number;
   readonly a: number;
   readonly b: number;
@@ -62,8 +63,8 @@ export const EXPONENTIAL_FITS: readonly ExponentialFit[] = [
   { material: 'aluminium', modulusMPa: 71_000, a: 0.7967, b: 0.63816 },
   { material: 'copper', modulusMPa: 119_000, a: 0.79568, b: 0.63553 },
   { material: 'grey cast iron', modulusMPa: 100_000, a: 0.77871, b: 0.61616 },
+  { material: 'any', modulusMPa: Infinity, a: 0.78952, b: 0.62914 },
 ];
-const GENERAL_FIT = { material: 'any', a: 0.78952, b: 0.62914 };
 
 /** A modulus this near to a row's is taken for its material. */
 const SAME_MATERIAL = 0.05;
@@ -79,7 +80,10 @@ export function byExponentialFit(
   boltMm: number,
   gripMm: number,
 ): { readonly material: string; readonly partsMmPerN: number } {
-  const row = EXPONENTIAL_FITS.find((fit) => Math.abs(fit.modulusMPa / modulusMPa - 1) < SAME_MATERIAL);
-  const { material, a, b } = row ?? GENERAL_FIT;
+  const row = EXPONENTIAL_FITS.find(
+    (fit) => fit.modulusMPa === Infinity || Math.abs(fit.modulusMPa / modulusMPa - 1) < SAME_MATERIAL,
+  );
+  if (row === undefined) throw new Error('the fit for any material is missing');
+  const { material, a, b } = row;
   return { material, partsMmPerN: 1 / (modulusMPa * boltMm * a * Math.exp((b * boltMm) / gripMm)) };
 }

@@ -207,9 +207,12 @@ describe('the margins of a joint check', () => {
     const preload = fc.double({ min: 25_000, max: 40_000, noNaN: true });
     fc.assert(
       fc.property(preload, fc.double({ min: 100, max: 4000, noNaN: true }), (preloadN, moreN) => {
-        const [low, high] = [preloadN, preloadN + moreN].map((one) => ({ ...LOADED, preloadN: one }));
-        for (const check of falling) expect(marginOf(high, check).ratio).toBeLessThan(marginOf(low, check).ratio);
-        for (const check of rising) expect(marginOf(high, check).ratio).toBeGreaterThan(marginOf(low, check).ratio);
+        const ratios = (one: number) =>
+          new Map(answer({ ...LOADED, preloadN: one }).margins.map(({ check, ratio }) => [check, ratio]));
+        const [low, high] = [ratios(preloadN), ratios(preloadN + moreN)];
+        const rise = (check: CheckName) => (high.get(check) ?? Number.NaN) - (low.get(check) ?? Number.NaN);
+        for (const check of falling) expect(rise(check)).toBeLessThan(0);
+        for (const check of rising) expect(rise(check)).toBeGreaterThan(0);
       }),
     );
   });
