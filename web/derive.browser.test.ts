@@ -70,13 +70,13 @@ describe('a lead without a maker’s figure', () => {
     await inDialog('Name').fill('Assembly paste, tin of March');
     await inDialog('Thread, least').fill('0.1');
     await inDialog('Thread, greatest').fill('0.12');
-    await inDialog('Bearing face, least').fill('0.09');
-    await inDialog('Bearing face, greatest').fill('1.2');
+    await inDialog('Bearing, least').fill('0.09');
+    await inDialog('Bearing, greatest').fill('1.2');
     await dialog().getByRole('button', { name: 'Add an own row' }).click();
     await dialog().getByText('A figure from 0 to 1.').waitFor();
     await dialog().getByText('Fill this in.').waitFor();
     await isFitToRead();
-    await inDialog('Bearing face, greatest').fill('0.12');
+    await inDialog('Bearing, greatest').fill('0.12');
     await inDialog('Source').fill('Own test of 3 March, 12 bolts M12');
     await dialog().getByRole('button', { name: 'Add an own row' }).click();
     await signIn('Ines Falk, lead');

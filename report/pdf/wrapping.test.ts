@@ -35,8 +35,9 @@ describe('linesOf', () => {
     expect(lines('one\ntwo\r\n\nthree', 300)).toEqual(['one ', 'two ', ' ', 'three']);
   });
 
-  it('writes a character that the face does not have as its code point', () => {
+  it('writes out what the face does not have, or names its code point', () => {
     expect(lines('Łódź, Ελλάς, Иван', 300)).toEqual(['Łódź, Ελλάς, Иван']);
+    expect(lines('√(σ² + 3·τ²)·α_A·δ_S·Σφ·10⁷', 300)).toEqual(['sqrt(σ² + 3·τ²)·α_A·δ_S·Σφ·10⁷']);
     expect(lines('山 🔩', 300)).toEqual(['[U+5C71] [U+1F529]']);
   });
 });

@@ -83,13 +83,17 @@ export class Wrapping {
   }
 }
 
-/** The text with what cannot be set written as code points. */
+/** How signs of a formula are written by whoever lacks them. */
+const WRITTEN_OUT: Readonly<Record<string, string>> = { '√': 'sqrt', '⁻': '^-' };
+
+/** The text with what cannot be set written out, or as code points. */
 export function printable(text: string, has: (codePoint: number) => boolean): string {
   let out = '';
   for (const character of text.replaceAll('\r\n', '\n').replaceAll('\t', ' ')) {
     const codePoint = character.codePointAt(0)!;
-    out +=
-      character === '\n' || has(codePoint) ? character : `[U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}]`;
+    out += character === '\n' || has(codePoint) ? character : (WRITTEN_OUT[character] ?? named(codePoint));
   }
   return out;
 }
+
+const named = (codePoint: number): string => `[U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}]`;

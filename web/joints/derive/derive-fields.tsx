@@ -5,6 +5,7 @@ import { FormFigure, FormText } from '../../forms/fields.tsx';
 import { Select } from '../../parts/select.tsx';
 import {
   chosenFriction,
+  chosenMethod,
   type DeriveChoices,
   type DeriveForm,
   greatestFactor,
@@ -114,9 +115,10 @@ function TighteningFields({ form, choices, onChange }: DeriveFieldsProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const words = useDeriveWords();
+  const method = chosenMethod(form);
   const chooseMethod = (value: string) => {
-    const method = METHODS.find((one) => one.value === value);
-    onChange({ method: value, ...(method ? { tighteningFactor: greatestFactor(method, language) } : {}) });
+    const chosen = METHODS.find((one) => one.value === value);
+    onChange({ method: value, ...(chosen ? { tighteningFactor: greatestFactor(chosen, language) } : {}) });
   };
   const wrenches = choices.wrenches.map((wrench) => ({
     value: wrench.id,
@@ -133,15 +135,16 @@ function TighteningFields({ form, choices, onChange }: DeriveFieldsProps) {
           onChange={(utilizationPercent) => onChange({ utilizationPercent })}
         />
         <Select
+          size="wide"
           label={t('derive.how')}
           value={form.method}
-          options={METHODS.map((method) => ({ value: method.value, label: words.method(method) }))}
+          options={METHODS.map((one) => ({ value: one.value, label: words.method(one) }))}
           onChange={chooseMethod}
         />
         <FormFigure
           field="tighteningFactor"
           label={t('derive.factor')}
-          hint={t('derive.factor-hint')}
+          hint={[t('derive.factor-hint'), method && words.guideValues(method)].filter(Boolean).join(' ')}
           value={form.tighteningFactor}
           onChange={(tighteningFactor) => onChange({ tighteningFactor })}
         />

@@ -39,11 +39,14 @@ export function useDeriveWords() {
         return t('derive.cites-friction', { what: t('derive.friction-typed'), source: typed });
     }
   };
-  const method = ({ row }: Method): string =>
-    `${t(`derive.method.${methodKey(row.method)}`)}, ${range(row.lowest, row.highest)}`;
+  const method = ({ row }: Method): string => t(`derive.method.${methodKey(row.method)}`);
+  const guideValues = ({ row }: Method): string => t('derive.guide-values', { range: range(row.lowest, row.highest) });
   const methodCited = (chosen: Method): string => {
-    const cited = t('derive.cites-factor', { what: method(chosen), source: 'VDI 2230-1:2015, table A8' });
+    const cited = t('derive.cites-factor', {
+      what: `${method(chosen)}, ${range(chosen.row.lowest, chosen.row.highest)}`,
+      source: 'VDI 2230-1:2015, table A8',
+    });
     return chosen.row.had === 'from memory' ? `${cited} ${t('derive.from-memory')}` : cited;
   };
-  return { friction, frictionCited, method, methodCited, range };
+  return { friction, frictionCited, method, methodCited, guideValues, range };
 }

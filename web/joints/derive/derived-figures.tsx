@@ -26,7 +26,7 @@ export function DerivedFigures({ derivation, torqueUnit }: DerivedFiguresProps) 
                 {symbol} = {formula}
               </p>
               <p className="working-formula">
-                = {withNumbers} = {showNumber(Number(value.toPrecision(5)), language)} {unit}
+                = {withNumbers} = {`${showNumber(Number(value.toPrecision(5)), language)}\u00a0${unit}`}
               </p>
               <p className="soft">{source}</p>
             </li>

@@ -34,6 +34,11 @@ describe('an own row as it is written', () => {
     expect(fields({ ...paste, ...wrong })).toEqual([field]);
   });
 
+  it('names both ends of what a coefficient may be', () => {
+    const { faults } = readOwnRow({ ...paste, bearingUpper: '1,2' }, ids, 'de');
+    expect(faults[0]?.finding).toEqual({ kind: 'between', from: 0, to: 1 });
+  });
+
   it('begins with the figures of the row whose place it takes, but not with its source', () => {
     const by = { id: ids.id, name: 'Lead' };
     const before = { ...readOwnRow(paste, ids, 'de').row!, by, addedAt: '2026-03-02T06:00:00.000Z' } as const;
