@@ -17,6 +17,9 @@ export function angleAssumptions({ request, tightening }: Worked): readonly stri
     ...(strength !== undefined && friction === undefined
       ? ['Torsion is left out, since no friction is told: a bolt turned by its nut yields sooner.']
       : []),
+    ...(strength !== undefined && request.prevailingTorqueNm > 0
+      ? ['The prevailing torque’s own share of the torsion is left out of the yield point.']
+      : []),
   ];
 }
 

@@ -139,6 +139,8 @@ describe('tightening angle', () => {
     const plain = answer({ ...M12, angleDeg: 20 });
     const locking = answer({ ...M12, snugTorqueNm: 28, prevailingTorqueNm: 8, angleDeg: 20 });
     expect(locking.snugPreloadN).toBeCloseTo(plain.snugPreloadN, 6);
+    expect(locking.assumptions).toContainEqual(expect.stringContaining('prevailing torque'));
+    expect(plain.assumptions).not.toContainEqual(expect.stringContaining('prevailing torque'));
     expect((locking.finalTorqueNm ?? 0) - (plain.finalTorqueNm ?? 0)).toBeCloseTo(8, 9);
   });
 
