@@ -1,3 +1,4 @@
+import { hash } from 'node:crypto';
 import { ok, type Result } from '@clampwright/core/failure';
 import {
   type Command,
@@ -6,6 +7,7 @@ import {
   type EntryDraft,
   type JobState,
   type PersonRef,
+  type Sha256,
   sealChain,
 } from '@clampwright/core/record';
 import type { Tool } from '@clampwright/core/wrench';
@@ -67,16 +69,21 @@ export function decided(
   tool?: Tool,
 ): Result<readonly EntryDraft[]> {
   const context: DecisionContext = {
-    entryId: newId(deps),
+    // a pull brings its identity; making one for each line of a long file would cost a twentieth of its time
+    entryId: command.kind === 'record-pull' ? command.id : newId(deps),
     now: deps.now().toISOString(),
     by: refOf(by),
     lead: lead && refOf(lead),
     tool,
     pulled: pulledIn(command, known),
     known: command.kind === 'record-pull' ? known.get(command.id) : undefined,
+    sha256,
   };
   return decide(state, command, context);
 }
+
+/** Of the platform. */
+const sha256: Sha256 = (text) => hash('sha256', text);
 
 /** Identities that a command speaks of, to be looked up where it is decided. */
 export function namedIn(command: Command): readonly string[] {

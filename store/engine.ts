@@ -1,17 +1,31 @@
 import { type Failure, failed, type Result } from '@clampwright/core/failure';
-import type { ControlledTransaction, Kysely } from 'kysely';
+import type { CompiledQuery, Kysely } from 'kysely';
 import type { Tables } from './tables.ts';
 
-/** Reads and transactions alike. */
-export type Database = Kysely<Tables>;
-export type Transaction = ControlledTransaction<Tables>;
+/** Reads and transactions alike: the query builder for what is rare, `run` for what every append does. */
+export interface Database extends Kysely<Tables> {
+  /** Runs a compiled statement past the builder's layers, which take longer than the database itself. */
+  readonly run: <Row>(query: CompiledQuery<Row>) => Promise<readonly Row[]>;
+}
+
+/** The database from the begin to the end of a transaction. */
+export interface Transaction extends Database {
+  readonly mayWrite: true;
+}
+
+/** A transaction that is under way. However it is ended, it is over, and the next one can begin. */
+export interface Begun {
+  readonly trx: Transaction;
+  readonly commit: () => Promise<void>;
+  readonly rollback: () => Promise<void>;
+}
 
 /** One database product behind the store: the only thing that differs between them. */
 export interface Engine {
   /** For reading what is committed; never waits for a writer. */
   readonly reading: Database;
-  /** For transactions that write, one at a time. */
-  readonly writing: Database;
+  /** Waits its turn and takes the write lock before anything is read, so that what is decided holds at the commit. */
+  readonly begin: () => Promise<Begun>;
   /** What the medium refused, in words and with a remedy; undefined when the error is a bug. */
   explain(error: unknown): Failure | undefined;
   /** A place beside the database for what may not be kept; it may grow larger than memory and is gone when closed. */
@@ -39,7 +53,7 @@ export interface Spool {
 }
 
 /** What a transaction needs of an engine. */
-export type Writer = Pick<Engine, 'writing' | 'explain'>;
+export type Writer = Pick<Engine, 'begin' | 'explain'>;
 
 /** Runs storage work; what the medium refuses becomes a failure, anything else is a bug and goes on its way. */
 export async function attempt<T>(engine: Pick<Engine, 'explain'>, work: () => Promise<Result<T>>): Promise<Result<T>> {
@@ -55,14 +69,12 @@ export async function attempt<T>(engine: Pick<Engine, 'explain'>, work: () => Pr
 /** Runs work in one transaction: committed when it succeeds, rolled back when it fails or throws. */
 export function transact<T>(engine: Writer, work: (trx: Transaction) => Promise<Result<T>>): Promise<Result<T>> {
   return attempt(engine, async () => {
-    const trx = await engine.writing.startTransaction().execute();
-    try {
-      const result = await work(trx);
-      await (result.ok ? trx.commit() : trx.rollback()).execute();
-      return result;
-    } catch (error) {
-      if (!trx.isCommitted && !trx.isRolledBack) await trx.rollback().execute();
+    const { trx, commit, rollback } = await engine.begin();
+    const result = await work(trx).catch(async (error: unknown) => {
+      await rollback();
       throw error;
-    }
+    });
+    await (result.ok ? commit() : rollback());
+    return result;
   });
 }

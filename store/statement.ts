@@ -28,11 +28,10 @@ export function statementOf<Values extends object, Row = never>(
   build: (slot: SlotOf<Values>) => CompiledQuery<Row>,
 ): Statement<Values, Row> {
   const compiled = build((name) => sql`${new Slot(name)}`);
-  return async (db, values) => {
+  return (db, values) => {
     const parameters = compiled.parameters.map((parameter) =>
       parameter instanceof Slot ? Reflect.get(values, parameter.name) : parameter,
     );
-    const { rows } = await db.executeQuery<Row>({ ...compiled, parameters });
-    return rows;
+    return db.run<Row>({ ...compiled, parameters });
   };
 }

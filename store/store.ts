@@ -41,7 +41,7 @@ export interface Store {
 
 /** The store over a database product. */
 export function storeOn(engine: Engine, folder: string): Store {
-  const statements = appendStatements(engine.writing);
+  const statements = appendStatements(engine.reading);
   const folded = new FoldedJobs(statements);
   return {
     jobs: jobsOn({ engine, folded, statements }),

@@ -61,8 +61,10 @@ function link({ jobId, lastSeq, lastHash, lastAt }: ChainHead, draft: EntryDraft
   const [seq, previousHash] = [lastSeq + 1, lastHash];
   const before = canonicalMembers({ at, body, by, clockSaid });
   const after = canonicalMembers({ id, jobId, previousHash, seq });
-  const hash = sha256(`{${before},${after}}`);
-  const text = `{${before},"hash":"${hash}",${after}}`;
+  const sealed = `{${before},${after}}`;
+  const hash = sha256(sealed);
+  // cut from the text that was hashed, so that the many pieces it was put together from are garbage at once
+  const text = `${sealed.slice(0, before.length + 1)},"hash":"${hash}"${sealed.slice(before.length + 1)}`;
   // written out: to spread an object and add members takes 4 µs (Node 20), a literal 0.01
   const entry: Entry = { jobId, seq, id, at, by, body, previousHash, hash };
   if (clockSaid !== undefined) entry.clockSaid = clockSaid;

@@ -5,9 +5,10 @@ import { windUpDeg } from '../procedure/wind-up.ts';
 import { judgePull } from '../verdict/judge-pull.ts';
 import type { Reason } from '../verdict/verdict.ts';
 import type { Tool } from '../wrench/wrench.ts';
+import { canonical } from './canonical.ts';
 import type { IncomingPull } from './command.ts';
 import type { DecisionContext } from './decision-context.ts';
-import { digestOf } from './digest.ts';
+import { digestOf, type Sha256 } from './digest.ts';
 import type { CellRef, EntryBody, Judgement, Pull } from './entry.ts';
 import { findCell } from './fold.ts';
 import type { CellState, JobState, JointState } from './state.ts';
@@ -35,7 +36,7 @@ export function recordPull(
   const step = stepOf(joint, cell.value.ref);
   const reading = readingAtFastener(incoming, step, tool.value);
   if (!reading.ok) return reading;
-  const pull = pullOf(incoming, cell.value.ref, tool.value, reading.value);
+  const pull = pullOf(incoming, cell.value.ref, tool.value, reading.value, context.sha256);
   const judgement = judgedIn(state, joint, cell.value, pull, tool.value, context.now);
   return ok({ kind: 'pull', pull, judgement });
 }
@@ -84,7 +85,7 @@ function sameAgain(stored: EntryBody, incoming: IncomingPull): Result<'already'>
     stored.pull.cell.jointRef === incoming.jointRef &&
     (incoming.position === undefined || stored.pull.cell.position === incoming.position) &&
     stored.pull.takenAt === incoming.takenAt &&
-    digestOf(stored.pull.shown) === digestOf(incoming.shown);
+    canonical(stored.pull.shown) === canonical(incoming.shown);
   if (same) return ok('already');
   return failed({
     kind: 'conflict',
@@ -189,7 +190,7 @@ function angleAtFastener(shownDeg: number, torqueNm: number, step: Step, tool: T
   return shownDeg - windUpDeg(torqueNm, step.angleFromNm ?? 0, stiffness);
 }
 
-function pullOf(incoming: IncomingPull, cell: CellRef, tool: Tool, reading: Pull['reading']): Pull {
+function pullOf(incoming: IncomingPull, cell: CellRef, tool: Tool, reading: Pull['reading'], sha256?: Sha256): Pull {
   const { trace } = incoming;
   return {
     cell,
@@ -198,7 +199,7 @@ function pullOf(incoming: IncomingPull, cell: CellRef, tool: Tool, reading: Pull
     takenAt: incoming.takenAt,
     shown: incoming.shown,
     reading,
-    ...(trace ? { trace: { samples: trace.timeS.length, sha256: digestOf(trace) } } : {}),
+    ...(trace ? { trace: { samples: trace.timeS.length, sha256: digestOf(trace, sha256) } } : {}),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Tool } from '../wrench/wrench.ts';
+import type { Sha256 } from './digest.ts';
 import type { Entry, PersonRef, Pull } from './entry.ts';
 
 /** What a decision needs of the world: who, when, and what has been looked up. */
@@ -16,6 +17,8 @@ export interface DecisionContext {
   readonly pulled?: Pull | undefined;
   /** The entry already stored under the identity of this command, if there is one. */
   readonly known?: Entry | undefined;
+  /** SHA-256 of the platform, where it has one that answers at once: a long trace wants it. */
+  readonly sha256?: Sha256 | undefined;
 }
 
 /** Only what a record may hold of a person, whatever else the caller's object carries. */

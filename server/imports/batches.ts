@@ -1,7 +1,7 @@
 import type { Outcome as Line } from '@clampwright/intake/file';
 
 /** A batch is one transaction: large enough that flushing the disk does not rule, small enough for memory. */
-const MOST_LINES = 500;
+const MOST_LINES = 1000;
 const MOST_SAMPLES = 400_000;
 
 const samplesIn = (line: Line): number => (line.kind === 'pull' ? (line.pull.trace?.timeS.length ?? 0) : 0);

@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import type { Entry, Seal } from '@clampwright/core/record';
 import { type Engine, type Transaction, transact } from '../engine.ts';
-import { type Appended, type Asked, appendDecided, type Decide } from './decided.ts';
+import { type Appended, type Asked, type Decide, decideNext } from './decided.ts';
 import type { FoldedJobs } from './folded-jobs.ts';
 import { movedJob } from './job.ts';
 import { shelfOn } from './shelf.ts';
@@ -29,16 +29,18 @@ export async function append(
   const result = await transact(engine, async (trx) => {
     const state = await folded.current(trx, jobId);
     if (!state) return noJob(jobId);
-    const appended = await appendDecided({ shelf: shelfOn(trx, statements), state, seen: new Map() }, options, decide);
-    if (!appended.ok || appended.value.already) return appended;
-    await insertSeal(trx, appended.value.entries, options.seal);
-    await statements.moveJob(trx, movedJob(appended.value.state));
-    return appended;
+    const shelf = shelfOn(trx, statements);
+    const decided = await decideNext({ shelf, state, seen: new Map() }, options, decide);
+    if (!decided.ok || decided.value.already) return decided;
+    await shelf.put(decided.value.shelved);
+    await insertSeal(trx, decided.value.entries, options.seal);
+    await statements.moveJob(trx, movedJob(decided.value.state));
+    return decided;
   });
   if (!result.ok) return result;
-  const { state, ...appended } = result.value;
+  const { state, entries, already } = result.value;
   folded.keep(state);
-  return ok(appended);
+  return ok({ entries, already });
 }
 
 export const noJob = (id: string) => failed({ kind: 'not-found', what: 'job', id });

@@ -1,7 +1,8 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
-import { canonical, chain, type Entry, type EntryDraft, type JobState, type Trace } from '@clampwright/core/record';
+import { canonical, type Entry, type EntryDraft, type JobState, links, type Trace } from '@clampwright/core/record';
+import { sha256 } from '../sha256.ts';
 import { stateAfter } from './folded-jobs.ts';
-import type { Shelf } from './shelf.ts';
+import type { Shelf, Shelved } from './shelf.ts';
 
 /** Entries that are stored under the identities that were looked up, by identity. */
 export type Known = ReadonlyMap<string, Entry>;
@@ -16,6 +17,12 @@ export interface Appended {
   readonly entries: readonly Entry[];
   /** The same had been stored before; nothing was added. */
   readonly already: boolean;
+}
+
+/** What a decision comes to, and what is still to be put away. */
+export interface Decided extends Appended {
+  readonly state: JobState;
+  readonly shelved: readonly Shelved[];
 }
 
 /** What is handed over with a decision. */
@@ -42,25 +49,24 @@ export async function lookUp({ shelf, seen }: Omit<Appending, 'state'>, ids: rea
   for (const entry of await shelf.find(unseen)) seen.set(entry.id, entry);
 }
 
-/** Decides and puts away; the state moves on only in what is returned. */
-export async function appendDecided(
+/** Decides one thing after what was decided before; nothing is put away yet. */
+export async function decideNext(
   at: Appending,
   { lookUp: asked = [], traces = {} }: Asked,
   decide: Decide,
-): Promise<Result<Appended & { readonly state: JobState }>> {
-  await lookUp(at, asked);
-  const { state } = at;
+): Promise<Result<Decided>> {
+  const { state, seen } = at;
+  const isUnseen = (id: string): boolean => !seen.has(id);
+  // what was looked up with its batch is not waited for again: a promise for each line costs more than judging it
+  if (asked.some(isUnseen)) await lookUp(at, asked);
   const known = new Map(asked.flatMap((id) => ownEntry(at, id)));
   const drafts = decide(state, known);
   if (!drafts.ok) return drafts;
-  if (drafts.value.length === 0) return ok({ entries: [...known.values()].slice(0, 1), already: true, state });
-  await lookUp(
-    at,
-    drafts.value.map(({ id }) => id),
-  );
-  const stored = drafts.value.flatMap(({ id }) => at.seen.get(id) ?? []);
-  if (stored.length > 0) return sameAgain(state, drafts.value, stored);
-  return ok({ ...(await putDrafts(at, drafts.value, traces)), already: false });
+  if (drafts.value.length === 0) return ok(sameAsBefore(state, [...known.values()].slice(0, 1)));
+  const ids = drafts.value.map(({ id }) => id);
+  if (ids.some(isUnseen)) await lookUp(at, ids);
+  const stored = ids.flatMap((id) => seen.get(id) ?? []);
+  return stored.length > 0 ? sameAgain(state, drafts.value, stored) : ok(linked(at, drafts.value, traces));
 }
 
 function ownEntry({ seen, state }: Appending, id: string): readonly (readonly [string, Entry])[] {
@@ -68,14 +74,19 @@ function ownEntry({ seen, state }: Appending, id: string): readonly (readonly [s
   return entry?.jobId === state.jobId ? [[id, entry]] : [];
 }
 
-async function putDrafts({ shelf, state, seen }: Appending, drafts: readonly EntryDraft[], traces: Traces) {
-  const entries = chain(state, drafts);
-  for (const entry of entries) {
-    await shelf.put(entry, traceOf(entry, traces));
-    seen.set(entry.id, entry);
-  }
-  return { entries, state: entries.reduce(stateAfter, state) };
+function linked({ state, seen }: Appending, drafts: readonly EntryDraft[], traces: Traces): Decided {
+  const shelved = links(state, drafts, sha256).map((link) => ({ link, trace: traceOf(link.entry, traces) }));
+  const entries = shelved.map(({ link }) => link.entry);
+  for (const entry of entries) seen.set(entry.id, entry);
+  return { entries, already: false, state: entries.reduce(stateAfter, state), shelved };
 }
+
+const sameAsBefore = (state: JobState, entries: readonly Entry[]): Decided => ({
+  entries,
+  already: true,
+  state,
+  shelved: [],
+});
 
 function traceOf({ id, body }: Entry, traces: Traces): Trace | undefined {
   if (body.kind !== 'pull' || !body.pull.trace) return undefined;
@@ -85,14 +96,10 @@ function traceOf({ id, body }: Entry, traces: Traces): Trace | undefined {
 }
 
 /** The same identities may come again with the same content; anything else is two things under one name. */
-function sameAgain(
-  state: JobState,
-  drafts: readonly EntryDraft[],
-  stored: readonly Entry[],
-): Result<Appended & { readonly state: JobState }> {
+function sameAgain(state: JobState, drafts: readonly EntryDraft[], stored: readonly Entry[]): Result<Decided> {
   const same =
     stored.length === drafts.length && drafts.every((draft, index) => isSame(state.jobId, draft, stored[index]!));
-  if (same) return ok({ entries: stored, already: true, state });
+  if (same) return ok(sameAsBefore(state, stored));
   const [first] = stored;
   return failed({
     kind: 'conflict',

@@ -57,9 +57,9 @@ export async function findEntries(
   { findEntry }: AppendStatements,
   ids: readonly string[],
 ): Promise<readonly Entry[]> {
-  const [first, ...others] = ids;
-  if (first === undefined) return [];
-  if (others.length === 0) return (await findEntry(db, { id: first })).map(entryFromRow);
-  const rows = await db.selectFrom('entries').select('entry').where('id', 'in', ids).execute();
-  return rows.map(entryFromRow);
+  const found: Entry[] = [];
+  for (const id of ids) {
+    for (const row of await findEntry(db, { id })) found.push(entryFromRow(row));
+  }
+  return found;
 }

@@ -1,6 +1,6 @@
 import type { Failure, Result } from '@clampwright/core/failure';
 import type { Entry, EntryDraft, JobState } from '@clampwright/core/record';
-import { type Appended, appendDecided, type Known, lookUp, type Traces } from './decided.ts';
+import { type Appended, decideNext, type Known, lookUp, type Traces } from './decided.ts';
 import type { Shelf } from './shelf.ts';
 
 /** What became of one item. */
@@ -41,25 +41,25 @@ export interface TakenBatch<Item> {
   readonly outcomes: readonly (readonly [Item, Outcome])[];
 }
 
-/** Decides a batch, one item after the other. */
+/** Decides a batch, one item after the other, and puts away what comes of it. */
 export async function takeBatch<Item>(
   shelf: Shelf,
   before: JobState,
   batch: readonly Item[],
-  intake: Intake<Item>,
+  { decide, lookUp: idsOf = () => [], traces: tracesOf = () => ({}) }: Intake<Item>,
 ): Promise<TakenBatch<Item>> {
-  const { lookUp: idsOf = () => [] } = intake;
   const seen = new Map<string, Entry | undefined>();
   await lookUp({ shelf, seen }, batch.flatMap(idsOf));
   const outcomes: (readonly [Item, Outcome])[] = [];
   let state = before;
   for (const item of batch) {
-    const asked = { lookUp: idsOf(item), ...(intake.traces ? { traces: intake.traces(item) } : {}) };
-    const appended = await appendDecided({ shelf, state, seen }, asked, (current, known) =>
-      intake.decide(current, item, known),
-    );
-    if (appended.ok) state = appended.value.state;
-    outcomes.push([item, outcomeOf(appended)]);
+    const asked = { lookUp: idsOf(item), traces: tracesOf(item) };
+    const decided = await decideNext({ shelf, state, seen }, asked, (current, known) => decide(current, item, known));
+    if (decided.ok) {
+      state = decided.value.state;
+      await shelf.put(decided.value.shelved);
+    }
+    outcomes.push([item, outcomeOf(decided)]);
   }
   return { state, outcomes };
 }

@@ -1,57 +1,10 @@
 import type BetterSqlite from 'better-sqlite3';
 import type { CompiledQuery, DatabaseConnection, Driver, QueryResult } from 'kysely';
-import { patiently, Turnstile } from './patience.ts';
 
 const STATEMENTS_KEPT = 200;
 
-/** One connection of the database library, used by one transaction or query at a time. */
-export class SqliteDriver implements Driver {
-  readonly #handle: BetterSqlite.Database;
-  readonly #connection: SqliteConnection;
-  readonly #turnstile = new Turnstile();
-
-  constructor(handle: BetterSqlite.Database) {
-    this.#handle = handle;
-    this.#connection = new SqliteConnection(handle);
-  }
-
-  async init(): Promise<void> {}
-
-  async acquireConnection(): Promise<DatabaseConnection> {
-    await this.#turnstile.enter();
-    return this.#connection;
-  }
-
-  async releaseConnection(): Promise<void> {
-    this.#turnstile.leave();
-  }
-
-  /** Takes the write lock before anything is read, so that what is decided still holds at the commit. */
-  beginTransaction(): Promise<void> {
-    return patiently(() => this.#connection.run('begin immediate'));
-  }
-
-  async commitTransaction(): Promise<void> {
-    this.#connection.run('commit');
-  }
-
-  /** A full disk may have rolled back already. */
-  async rollbackTransaction(): Promise<void> {
-    if (this.#handle.inTransaction) this.#connection.run('rollback');
-  }
-
-  /** Waits for the transaction that is under way. */
-  async destroy(): Promise<void> {
-    try {
-      await this.#turnstile.enter();
-    } finally {
-      this.#handle.close();
-    }
-  }
-}
-
-/** Keeps statements prepared: preparing one costs as much as running it. */
-class SqliteConnection implements DatabaseConnection {
+/** One connection of the database library. It keeps statements prepared: preparing one costs as much as running it. */
+export class SqliteConnection implements DatabaseConnection {
   readonly #handle: BetterSqlite.Database;
   readonly #prepared = new Map<string, BetterSqlite.Statement<unknown[], never>>();
 
@@ -65,8 +18,12 @@ class SqliteConnection implements DatabaseConnection {
     return { rows: [], numAffectedRows: BigInt(statement.run(...parameters).changes) };
   }
 
-  run(sql: string): void {
-    this.#statement(sql).run();
+  /** Past the builder. */
+  async run<R>({ sql, parameters }: CompiledQuery<R>): Promise<readonly R[]> {
+    const statement = this.#statement(sql);
+    if (statement.reader) return statement.all(...parameters);
+    statement.run(...parameters);
+    return [];
   }
 
   streamQuery<R>(): AsyncIterableIterator<QueryResult<R>> {
@@ -82,4 +39,35 @@ class SqliteConnection implements DatabaseConnection {
     this.#prepared.set(sql, statement);
     return statement;
   }
+}
+
+const BEGUN_ELSEWHERE = 'a transaction begins with the engine, which knows whose turn it is';
+
+/** Hands the builder its one connection; a statement runs from begin to end before another can. */
+export class SqliteDriver implements Driver {
+  readonly #connection: SqliteConnection;
+
+  constructor(connection: SqliteConnection) {
+    this.#connection = connection;
+  }
+
+  async acquireConnection(): Promise<DatabaseConnection> {
+    return this.#connection;
+  }
+
+  beginTransaction(): Promise<void> {
+    throw new Error(BEGUN_ELSEWHERE);
+  }
+
+  commitTransaction(): Promise<void> {
+    throw new Error(BEGUN_ELSEWHERE);
+  }
+
+  rollbackTransaction(): Promise<void> {
+    throw new Error(BEGUN_ELSEWHERE);
+  }
+
+  async init(): Promise<void> {}
+  async releaseConnection(): Promise<void> {}
+  async destroy(): Promise<void> {}
 }

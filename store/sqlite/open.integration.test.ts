@@ -11,7 +11,9 @@ describe('the connection that writes', () => {
   ] as const)('has %s set to %s, so that a commit outlives a power cut and hangs together', async ([pragma, value]) => {
     const engine = valueOf(await openSqlite(await freshFolder()));
     onTestFinished(() => engine.close());
-    const { rows } = await sql.raw(`pragma ${pragma}`).execute(engine.writing);
+    const { trx, rollback } = await engine.begin();
+    const { rows } = await sql.raw(`pragma ${pragma}`).execute(trx);
+    await rollback();
     expect(rows).toEqual([{ [pragma]: value }]);
   });
 

@@ -13,6 +13,7 @@ import { readHeader } from './header.ts';
 import { patiently } from './patience.ts';
 import { APPLICATION_ID, refuseContent, refuseHeader } from './refusal.ts';
 import { openSpool } from './spool.ts';
+import { turnsOn } from './turns.ts';
 
 const DATABASE_FILE = 'clampwright.sqlite';
 
@@ -22,6 +23,10 @@ const READER_BUSY_MS = 5000;
 
 /** A long transaction swells the log; afterwards the disk gets its space back. */
 const LOG_KEPT_BYTES = 64 * 1024 * 1024;
+
+/** For long files, whose identities lie anywhere in their index; see README. */
+const CACHE_KB = 16 * 1024;
+const LOG_PAGES = 4000;
 
 const NO_LOG: Failure = {
   kind: 'unavailable',
@@ -67,7 +72,9 @@ async function prepareFile(handle: BetterSqlite.Database): Promise<Result<number
   handle.pragma('synchronous = full');
   handle.pragma('foreign_keys = on');
   handle.pragma(`journal_size_limit = ${LOG_KEPT_BYTES}`);
-  return bringUpToDate(handle, { writing: builderOn(handle), explain });
+  handle.pragma(`cache_size = -${CACHE_KB}`);
+  handle.pragma(`wal_autocheckpoint = ${LOG_PAGES}`);
+  return bringUpToDate(handle, { begin: turnsOn(handle).begin, explain });
 }
 
 async function bringUpToDate(handle: BetterSqlite.Database, writer: Writer): Promise<Result<number>> {
@@ -85,22 +92,18 @@ async function bringUpToDate(handle: BetterSqlite.Database, writer: Writer): Pro
 }
 
 function engineOn(writer: BetterSqlite.Database, reader: BetterSqlite.Database): Engine {
-  const reading = builderOn(reader);
-  const writing = builderOn(writer);
+  const turns = turnsOn(writer);
   const version = writer.prepare('pragma data_version').pluck();
   return {
-    reading,
-    writing,
+    reading: builderOn(reader),
+    begin: turns.begin,
     explain,
     spool: openSpool,
     dataVersion: () => z.number().parse(version.get()),
     close: async () => {
-      // The builder closes only what it has used.
-      await reading.destroy();
       reader.close();
       // Who may write goes last: it brings the log into the database and takes it away.
-      await writing.destroy();
-      writer.close();
+      await turns.close();
     },
   };
 }

@@ -1,0 +1,62 @@
+import { join } from 'node:path';
+import BetterSqlite from 'better-sqlite3';
+import { sql } from 'kysely';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { freshFolder } from '../testing/contract/folder.ts';
+import { type Turns, turnsOn } from './turns.ts';
+
+/** A joint must have its revision by the commit, so that a commit can be refused. */
+const SCHEMA = `
+  create table joints (id integer primary key);
+  create table revisions (joint integer references joints(id) deferrable initially deferred)`;
+
+async function turns(): Promise<Turns> {
+  const handle = new BetterSqlite(join(await freshFolder(), 'turns.sqlite'));
+  onTestFinished(() => void handle.close());
+  handle.pragma('foreign_keys = on');
+  handle.exec(SCHEMA);
+  return turnsOn(handle);
+}
+
+/** Rows of revisions, as the next turn sees them. */
+async function rows({ begin }: Turns): Promise<number> {
+  const { trx, rollback } = await begin();
+  const found = await sql`select * from revisions`.execute(trx);
+  await rollback();
+  return found.rows.length;
+}
+
+describe('turns of writing', () => {
+  it('are taken one after the other', async () => {
+    const { begin } = await turns();
+    const said: string[] = [];
+    const first = await begin();
+    const second = begin().then(({ rollback }) => {
+      said.push('second begins');
+      return rollback();
+    });
+    await Promise.resolve();
+    said.push('first ends');
+    await first.commit();
+    await second;
+    expect(said).toEqual(['first ends', 'second begins']);
+  });
+
+  it('are over also when the commit is refused, and nothing of it is left', async () => {
+    const at = await turns();
+    const { trx, commit } = await at.begin();
+    await sql`insert into revisions (joint) values (1)`.execute(trx);
+    await expect(commit()).rejects.toThrow('FOREIGN KEY');
+    expect(await rows(at)).toBe(0);
+  });
+
+  it('are waited for before the connection is closed', async () => {
+    const { begin, close } = await turns();
+    const { trx, commit } = await begin();
+    const closed = close();
+    await sql`insert into joints (id) values (1)`.execute(trx);
+    await commit();
+    await closed;
+    await expect(begin()).rejects.toThrow('not open');
+  });
+});
