@@ -60,7 +60,10 @@ const benchRoute = createRoute({
 const calculationRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/bench/$name',
-  validateSearch: ({ input }: { input?: unknown }) => (input === undefined ? {} : { input }),
+  validateSearch: ({ input, units }: { input?: unknown; units?: unknown }) => ({
+    ...(input === undefined ? {} : { input }),
+    ...(units === undefined ? {} : { units }),
+  }),
   component: lazyRouteComponent(() => import('../bench/calculation-place.tsx')),
 });
 

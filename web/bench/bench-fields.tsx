@@ -1,68 +1,50 @@
-import type { Failure } from '@clampwright/core/failure';
+import { memo } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../parts/button.tsx';
-import { BenchField } from './bench-field.tsx';
+import { BenchField, type FieldProps } from './bench-field.tsx';
 import type { Field } from './fields.ts';
 import { type BenchForm, blankForm } from './input.ts';
 import { useBenchWords } from './words.ts';
 
-export interface BenchFieldsProps {
+interface BenchFieldsProps extends FieldProps {
   readonly fields: readonly Field[];
   readonly form: BenchForm;
-  readonly unreadable: readonly string[];
-  /** What the calculation refused, beside its field. */
-  readonly failure: Failure | undefined;
-  readonly onChange: (form: BenchForm) => void;
   /** Path of the row that these fields stand in, such as `quantities[0].`. */
   readonly path?: string;
 }
 
 /** The fields of a calculation, made from its schema. */
-export function BenchFields({ fields, form, onChange, path = '', ...rest }: BenchFieldsProps) {
+export function BenchFields({ fields, form, path = '', ...rest }: BenchFieldsProps) {
   return (
     <div className="field-row">
       {fields.map((field) => {
         const typed = form[field.name] ?? '';
-        const set = (value: BenchForm[string]) => onChange({ ...form, [field.name]: value });
-        if (typeof typed === 'string' && field.shape.kind !== 'rows') {
-          return (
-            <BenchField
-              key={field.name}
-              field={field}
-              path={`${path}${field.name}`}
-              typed={typed}
-              onChange={set}
-              {...rest}
-            />
-          );
+        const place = { ...rest, path: `${path}${field.name}` };
+        if (field.shape.kind !== 'rows' && field.shape.kind !== 'group') {
+          return <BenchField key={field.name} {...place} field={field} typed={typed} />;
         }
-        return (
-          <BenchRows
-            key={field.name}
-            field={field}
-            path={`${path}${field.name}`}
-            rows={typeof typed === 'string' ? [] : typed}
-            onChange={set}
-            {...rest}
-          />
-        );
+        const rows = typeof typed === 'string' ? NO_ROWS : typed;
+        return <BenchRows key={field.name} {...place} field={field} rows={rows} />;
       })}
     </div>
   );
 }
 
-interface BenchRowsProps extends Pick<BenchFieldsProps, 'unreadable' | 'failure'> {
+const NO_ROWS: readonly BenchForm[] = [];
+
+interface BenchRowsProps extends FieldProps {
   readonly field: Field;
   readonly path: string;
   readonly rows: readonly BenchForm[];
-  readonly onChange: (rows: readonly BenchForm[]) => void;
 }
 
-function BenchRows({ field, path, rows, onChange, ...rest }: BenchRowsProps) {
+const BenchRows = memo(function BenchRows({ field, path, rows, onField, ...rest }: BenchRowsProps) {
   const { t } = useTranslation('lead');
   const words = useBenchWords();
-  if (field.shape.kind !== 'rows') return null;
-  const { fields } = field.shape;
+  if (field.shape.kind !== 'rows' && field.shape.kind !== 'group') return null;
+  const { fields, kind } = field.shape;
+  const least = field.isNeeded ? 1 : 0;
+  const onChange = (changed: readonly BenchForm[]) => onField(field.name, changed);
   return (
     <fieldset className="bench-rows">
       <legend>{words.field(field.name)}</legend>
@@ -72,17 +54,19 @@ function BenchRows({ field, path, rows, onChange, ...rest }: BenchRowsProps) {
           key={index}
           fields={fields}
           form={row}
-          path={`${path}[${index}].`}
-          onChange={(changed) => onChange(rows.with(index, changed))}
+          path={kind === 'group' ? `${path}.` : `${path}[${index}].`}
+          onField={(name, typed) => onChange(rows.with(index, { ...row, [name]: typed }))}
           {...rest}
         />
       ))}
-      <div className="actions">
-        <Button onPress={() => onChange([...rows, blankForm(fields)])}>{t('bench.row-add')}</Button>
-        <Button kind="quiet" isDisabled={rows.length < 2} onPress={() => onChange(rows.slice(0, -1))}>
-          {t('bench.row-remove')}
-        </Button>
-      </div>
+      {kind === 'rows' ? (
+        <div className="actions">
+          <Button onPress={() => onChange([...rows, blankForm(fields)])}>{t('bench.row-add')}</Button>
+          <Button kind="quiet" isDisabled={rows.length <= least} onPress={() => onChange(rows.slice(0, -1))}>
+            {t('bench.row-remove')}
+          </Button>
+        </div>
+      ) : null}
     </fieldset>
   );
-}
+});

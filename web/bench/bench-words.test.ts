@@ -2,17 +2,13 @@ import { CALCULATIONS, type CalculationName, inputJsonSchema, outputJsonSchema }
 import { describe, expect, it } from 'vitest';
 import lead from '../words/lead.en.json' with { type: 'json' };
 import { cautionKeys } from './caution-keys.ts';
-import { type Field, fieldsOf } from './fields.ts';
+import { fieldsOf, withInner } from './fields.ts';
 
 const { field: fieldWords, value: valueWords, caution } = lead.bench;
 
-/** Every field, also those of rows and groups. */
-const all = (fields: readonly Field[]): readonly Field[] =>
-  fields.flatMap((field) => [field, ...('fields' in field.shape ? all(field.shape.fields) : [])]);
-
 const fieldsFor = (name: CalculationName) => [
-  ...all(fieldsOf(inputJsonSchema(name))),
-  ...all(fieldsOf(outputJsonSchema(name))),
+  ...withInner(fieldsOf(inputJsonSchema(name))),
+  ...withInner(fieldsOf(outputJsonSchema(name))),
 ];
 
 it('keep no word for a field that no calculation has', () => {

@@ -13,7 +13,7 @@ const route = getRouteApi('/bench/$name');
 export default function CalculationPlace() {
   const { t } = useTranslation('lead');
   const { name: asked } = route.useParams();
-  const { input } = route.useSearch();
+  const { input, units } = route.useSearch();
   const name = CALCULATIONS.map((calculation) => calculation.name).find((known) => known === asked);
   if (!name) return <NoSuchPlace />;
   return (
@@ -23,7 +23,7 @@ export default function CalculationPlace() {
         title={t(`bench.calc.${name}.name`)}
         text={t(`bench.calc.${name}.title`)}
       />
-      <CalculationSheet key={name} name={name} firstInput={input} />
+      <CalculationSheet key={name} name={name} firstInput={input} firstUnits={units} />
       <Cautions name={name} />
       <Sources name={name} />
     </>

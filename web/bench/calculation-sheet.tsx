@@ -1,41 +1,44 @@
-import { type CalculationName, calculate, inputJsonSchema } from '@clampwright/core/calculations';
+import type { CalculationName } from '@clampwright/core/calculations';
 import { useNavigate } from '@tanstack/react-router';
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useTranslation } from 'react-i18next';
-import { useLanguage } from '../app/language.ts';
 import { Button } from '../parts/button.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { BenchFields } from './bench-fields.tsx';
+import { BothWays } from './both-ways.tsx';
 import { CopyButtons } from './copy-buttons.tsx';
 import { exampleOf } from './example.ts';
-import { fieldsOf } from './fields.ts';
-import { blankForm, formFrom, readForm } from './input.ts';
-import { isRecord } from './is-record.ts';
+import { ResultFigures } from './result-figures.tsx';
 import { ResultSheet } from './result-sheet.tsx';
+import type { Units } from './units.ts';
+import { useResult } from './use-result.ts';
+import { useTyped } from './use-typed.ts';
+import { Working } from './working.tsx';
 
 interface CalculationSheetProps {
   readonly name: CalculationName;
   /** What the address brought; anything. */
   readonly firstInput: unknown;
+  readonly firstUnits: unknown;
 }
 
 /** Inputs at the left, the result beside them, worked out with each key. */
-export function CalculationSheet({ name, firstInput }: CalculationSheetProps) {
+export function CalculationSheet({ name, ...first }: CalculationSheetProps) {
   const { t } = useTranslation('lead');
-  const language = useLanguage();
-  const fields = useMemo(() => fieldsOf(inputJsonSchema(name)), [name]);
-  const [form, setForm] = useState(() =>
-    isRecord(firstInput) ? formFrom(fields, firstInput, language) : blankForm(fields),
+  const { fields, hand, form, input, unreadable, setInput, setField, setUnit } = useTyped(name, first);
+  const { result, isRough } = useResult(
+    name,
+    input,
+    fields.some((field) => field.name === 'draws'),
   );
-  const { input, unreadable } = useMemo(() => readForm(fields, form, language), [fields, form, language]);
-  const result = useMemo(() => calculate(name, input), [name, input]);
-  useAddress(name, input);
+  useAddress(name, input, hand.units);
+  const output = result.ok && unreadable.length === 0 ? result.value : undefined;
   return (
     <div className="bench">
       <Sheet
         title={t('bench.input')}
         side={
-          <Button kind="quiet" onPress={() => setForm(formFrom(fields, exampleOf(name), language))}>
+          <Button kind="quiet" onPress={() => setInput(exampleOf(name))}>
             {t('bench.example')}
           </Button>
         }
@@ -43,14 +46,24 @@ export function CalculationSheet({ name, firstInput }: CalculationSheetProps) {
         <BenchFields
           fields={fields}
           form={form}
+          hand={hand}
           unreadable={unreadable}
           failure={result.ok ? undefined : result.failure}
-          onChange={setForm}
+          onField={setField}
+          onUnit={setUnit}
         />
       </Sheet>
       <div className="bench-result">
-        <ResultSheet result={unreadable.length > 0 ? undefined : result} />
-        {result.ok && unreadable.length === 0 ? <CopyButtons name={name} input={input} output={result.value} /> : null}
+        <ResultSheet result={unreadable.length > 0 ? undefined : result} units={hand.units} onUnit={setUnit}>
+          <CopyButtons name={name} input={input} output={output} units={hand.units} />
+        </ResultSheet>
+        {output === undefined ? null : (
+          <>
+            <ResultFigures input={input} output={output} units={hand.units} />
+            <BothWays output={output} units={hand.units} isRough={isRough} />
+            <Working output={output} />
+          </>
+        )}
       </div>
     </div>
   );
@@ -58,15 +71,16 @@ export function CalculationSheet({ name, firstInput }: CalculationSheetProps) {
 
 const REST_MS = 600;
 
-/** The address follows the inputs once the hands rest: browsers count how often it is changed. */
-function useAddress(name: CalculationName, input: Readonly<Record<string, unknown>>): void {
+/** The address follows inputs and units once the hands rest: browsers count how often it is changed. */
+function useAddress(name: CalculationName, input: Readonly<Record<string, unknown>>, units: Units): void {
   const navigate = useNavigate();
-  const [first] = useState(input);
+  const [first] = useState({ input, units });
   useEffect(() => {
-    if (input === first) return;
+    if (input === first.input && units === first.units) return;
+    const search = Object.keys(units).length > 0 ? { input, units } : { input };
     const timer = setTimeout(() => {
-      void navigate({ to: '/bench/$name', params: { name }, search: { input }, replace: true });
+      void navigate({ to: '/bench/$name', params: { name }, search, replace: true });
     }, REST_MS);
     return () => clearTimeout(timer);
-  }, [name, input, first, navigate]);
+  }, [name, input, units, first, navigate]);
 }

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { z } from 'zod';
-import { fieldsOf } from './fields.ts';
+import { fieldsOf, withInner } from './fields.ts';
 
 const fieldsIn = (schema: z.ZodType) => fieldsOf(z.toJSONSchema(schema, { io: 'input' }));
 
@@ -40,16 +40,6 @@ it('leaves what no field fits to JSON', () => {
   expect(fieldsIn(z.strictObject({ layout }))[0]?.shape).toEqual({ kind: 'json' });
 });
 
-it('knows a figure that may carry its uncertainty', () => {
-  const uncertain = z.strictObject({
-    value: z.number(),
-    standardUncertainty: z.number(),
-    distribution: z.enum(['normal', 'triangular']).default('normal'),
-  });
-  const [field] = fieldsIn(z.strictObject({ torqueNm: z.union([z.number(), uncertain]) }));
-  expect(field?.shape).toEqual({ kind: 'measured', distributions: ['normal', 'triangular'] });
-});
-
 it('keeps fields together that stand in one object', () => {
   const [field] = fieldsIn(z.strictObject({ shares: z.strictObject({ pitch: z.number() }) }));
   expect(field?.shape).toMatchObject({ kind: 'group', fields: [{ name: 'pitch' }] });
@@ -58,4 +48,37 @@ it('keeps fields together that stand in one object', () => {
 it('has no fields for a schema that is no object', () => {
   expect(fieldsOf({ type: 'number' })).toEqual([]);
   expect(fieldsOf(undefined)).toEqual([]);
+});
+
+it('tells the range of a figure that is bounded at both ends, and what it is unless typed', () => {
+  const shapes = fieldsIn(
+    z.strictObject({
+      friction: z.number().gt(0).max(1),
+      share: z.number().gt(0).max(1).default(0.9),
+      torqueNm: z.number().positive(),
+      count: z.number().int(),
+    }),
+  ).map(({ shape }) => shape);
+  expect(shapes).toEqual([
+    { kind: 'number', range: [0, 1] },
+    { kind: 'number', range: [0, 1], usual: 0.9 },
+    { kind: 'number' },
+    { kind: 'number' },
+  ]);
+});
+
+it('knows a figure that may come with its uncertainty', () => {
+  const told = z.union([
+    z.number().gt(0).max(1),
+    z.strictObject({ value: z.number(), standardUncertainty: z.number() }),
+  ]);
+  const [field] = fieldsIn(z.strictObject({ friction: told }));
+  expect(field?.shape).toMatchObject({ kind: 'uncertain', figure: { range: [0, 1] } });
+});
+
+it('takes a choice of figures for a figure, and an object for a group', () => {
+  const digits = z.union([z.literal(1), z.literal(2)]).default(1);
+  const fields = fieldsIn(z.strictObject({ digits, shares: z.strictObject({ pitch: z.number() }) }));
+  expect(fields.map(({ shape }) => shape.kind)).toEqual(['number', 'group']);
+  expect(withInner(fields).map(({ name }) => name)).toEqual(['digits', 'shares', 'pitch']);
 });

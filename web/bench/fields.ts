@@ -1,17 +1,24 @@
 import { z } from 'zod';
 
+/** What a figure may be where the schema bounds it at both ends, and what it is when nothing is typed. */
+export interface FigureShape {
+  readonly kind: 'number';
+  readonly range?: readonly [number, number];
+  readonly usual?: number;
+}
+
 /** What a field of a calculation takes, as far as a form has to know. */
 export type Shape =
-  | { readonly kind: 'number' }
+  | FigureShape
   | { readonly kind: 'text' }
   | { readonly kind: 'choice'; readonly options: readonly string[] }
   | { readonly kind: 'yes-no' }
   | { readonly kind: 'numbers' }
   | { readonly kind: 'rows'; readonly fields: readonly Field[] }
-  /** A figure that may carry its uncertainty. */
-  | { readonly kind: 'measured'; readonly distributions: readonly string[] }
-  /** Fields that belong together; typed as JSON, shown under one name. */
+  /** Fields that belong together and stand once. */
   | { readonly kind: 'group'; readonly fields: readonly Field[] }
+  /** A figure, or the figure with what is known of its uncertainty; `fields` are those of the latter. */
+  | { readonly kind: 'uncertain'; readonly figure: FigureShape; readonly fields: readonly Field[] }
   /** Anything else is typed as JSON. */
   | { readonly kind: 'json' };
 
@@ -27,7 +34,13 @@ const propertySchema = z.object({
   const: z.unknown().optional(),
   items: z.unknown().optional(),
   anyOf: z.array(z.unknown()).optional(),
+  minimum: z.number().optional(),
+  exclusiveMinimum: z.number().optional(),
+  maximum: z.number().optional(),
+  exclusiveMaximum: z.number().optional(),
+  default: z.unknown().optional(),
 });
+type Property = z.infer<typeof propertySchema>;
 
 const objectSchema = z.object({
   type: z.literal('object'),
@@ -50,32 +63,57 @@ export function fieldsOf(jsonSchema: unknown): readonly Field[] {
   }));
 }
 
+/** Fields with those of their rows and groups. */
+export const withInner = (fields: readonly Field[]): readonly Field[] =>
+  fields.flatMap((field) => [field, ...('fields' in field.shape ? withInner(field.shape.fields) : [])]);
+
 function shapeOf(property: unknown): Shape {
   const read = propertySchema.safeParse(property);
   if (!read.success) return { kind: 'json' };
   const { type, items, anyOf } = read.data;
   const options = optionsOf(read.data);
   if (options) return { kind: 'choice', options };
-  if (type === 'number' || type === 'integer') return { kind: 'number' };
+  if (type === 'number' || type === 'integer') return figureOf(read.data);
   if (type === 'boolean') return { kind: 'yes-no' };
   if (type === 'string') return { kind: 'text' };
-  if (type === 'array') return listOf(items);
+  if (anyOf) return eitherOf(anyOf, read.data);
+  if (type === 'object') return groupOf(property);
+  return type === 'array' ? listOf(items) : { kind: 'json' };
+}
+
+/** Whole numbers are bounded by what a double holds; that is no range of the trade. */
+const isBound = (bound: number | undefined): bound is number =>
+  bound !== undefined && Math.abs(bound) < Number.MAX_SAFE_INTEGER;
+
+function figureOf(property: Property): FigureShape {
+  const from = property.minimum ?? property.exclusiveMinimum;
+  const to = property.maximum ?? property.exclusiveMaximum;
+  return {
+    kind: 'number',
+    ...(isBound(from) && isBound(to) ? { range: [from, to] as const } : {}),
+    ...(typeof property.default === 'number' ? { usual: property.default } : {}),
+  };
+}
+
+function eitherOf(ways: readonly unknown[], property: Property): Shape {
+  const shapes = ways.map(shapeOf);
+  const [figure, other] = shapes;
+  if (shapes.every((shape) => shape.kind === 'number')) return figureOf(property);
+  if (figure?.kind !== 'number' || other?.kind !== 'group' || shapes.length !== 2) return { kind: 'json' };
+  const usual = figureOf(property).usual;
+  return {
+    kind: 'uncertain',
+    figure: usual === undefined ? figure : { ...figure, usual },
+    fields: other.fields,
+  };
+}
+
+function groupOf(property: unknown): Shape {
   const fields = fieldsOf(property);
-  if (fields.length > 0) return { kind: 'group', fields };
-  return anyOf === undefined ? { kind: 'json' } : measuredOf(anyOf);
+  return fields.length > 0 ? { kind: 'group', fields } : { kind: 'json' };
 }
 
-/** `80`, or `{ value: 80, standardUncertainty: 1.6, distribution: 'normal' }`. */
-function measuredOf(forms: readonly unknown[]): Shape {
-  const shapes = forms.map(shapeOf);
-  const isFigure = shapes.some(({ kind }) => kind === 'number');
-  const fields = shapes.flatMap((shape) => (shape.kind === 'group' ? shape.fields : []));
-  const distribution = fields.find(({ name }) => name === 'distribution')?.shape;
-  if (!isFigure || !fields.some(({ name }) => name === 'standardUncertainty')) return { kind: 'json' };
-  return { kind: 'measured', distributions: distribution?.kind === 'choice' ? distribution.options : [] };
-}
-
-function optionsOf(property: z.infer<typeof propertySchema>): readonly string[] | undefined {
+function optionsOf(property: Property): readonly string[] | undefined {
   const values = property.enum ?? ('const' in property ? [property.const] : []);
   const texts = values.filter((value) => typeof value === 'string');
   return texts.length > 0 && texts.length === values.length ? texts : undefined;
@@ -84,6 +122,5 @@ function optionsOf(property: z.infer<typeof propertySchema>): readonly string[] 
 function listOf(items: unknown): Shape {
   const item = shapeOf(items);
   if (item.kind === 'number') return { kind: 'numbers' };
-  const fields = fieldsOf(items);
-  return fields.length > 0 ? { kind: 'rows', fields } : { kind: 'json' };
+  return item.kind === 'group' ? { kind: 'rows', fields: item.fields } : { kind: 'json' };
 }

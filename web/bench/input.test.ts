@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { z } from 'zod';
 import { fieldsOf } from './fields.ts';
-import { blankForm, formFrom, readForm } from './input.ts';
+import { blankForm, formFrom, type Hand, inOtherUnit, readForm } from './input.ts';
 
 const quantity = z.strictObject({ name: z.string(), value: z.number(), lower: z.number().optional() });
 const FIELDS = fieldsOf(
@@ -18,24 +18,26 @@ const FIELDS = fieldsOf(
   ),
 );
 
+const hand = (language: Hand['language']): Hand => ({ language, units: {} });
+
 it('begins a needed choice with its first option and a needed list with one row', () => {
   expect(blankForm(FIELDS)).toMatchObject({ torqueNm: '', method: 'star', quantities: [{ name: '', value: '' }] });
 });
 
 it('reads figures in the language on screen', () => {
   const form = { ...blankForm(FIELDS), torqueNm: '12,5', samplesNm: '1,5; 2' };
-  expect(readForm(FIELDS, form, 'de').input).toMatchObject({ torqueNm: 12.5, samplesNm: [1.5, 2] });
+  expect(readForm(FIELDS, form, hand('de')).input).toMatchObject({ torqueNm: 12.5, samplesNm: [1.5, 2] });
 });
 
 it('names the fields that cannot be read and gives them no value', () => {
   const form = { torqueNm: '12,5', quantities: [{ name: 'torque', value: 'x' }] };
-  const read = readForm(FIELDS, form, 'en');
+  const read = readForm(FIELDS, form, hand('en'));
   expect(read.unreadable).toEqual(['torqueNm', 'quantities[0].value']);
   expect(read.input).not.toHaveProperty('torqueNm');
 });
 
 it('takes an empty field for no input', () => {
-  expect(readForm(FIELDS, { torqueNm: '  ' }, 'en')).toEqual({ input: {}, unreadable: [] });
+  expect(readForm(FIELDS, { torqueNm: '  ' }, hand('en'))).toEqual({ input: {}, unreadable: [] });
 });
 
 it('fills fields from an input so that the same input is read back, in every language', () => {
@@ -49,13 +51,72 @@ it('fills fields from an input so that the same input is read back, in every lan
     }),
   });
   fc.assert(
-    fc.property(input, fc.constantFrom('en', 'de', 'fr', 'es'), (given, language) => {
-      expect(readForm(FIELDS, formFrom(FIELDS, given, language), language)).toEqual({ input: given, unreadable: [] });
-    }),
+    fc.property(
+      input,
+      fc.constantFrom('en' as const, 'de' as const, 'fr' as const, 'es' as const),
+      (given, language) => {
+        expect(readForm(FIELDS, formFrom(FIELDS, given, hand(language)), hand(language))).toEqual({
+          input: given,
+          unreadable: [],
+        });
+      },
+    ),
     { seed: 7 },
   );
 });
 
 it('leaves out of a link what fits no field', () => {
-  expect(formFrom(FIELDS, { torqueNm: 'many', stranger: 1 }, 'en')).toEqual(blankForm(FIELDS));
+  expect(formFrom(FIELDS, { torqueNm: 'many', stranger: 1 }, hand('en'))).toEqual(blankForm(FIELDS));
+});
+
+const figure = z.number().gt(0).max(1);
+const told = z.union([
+  figure,
+  z.strictObject({
+    value: figure,
+    standardUncertainty: z.number(),
+    distribution: z.enum(['normal', 'rectangular']).default('normal'),
+  }),
+]);
+const UNCERTAIN = fieldsOf(z.toJSONSchema(z.strictObject({ frictionNm: told }), { io: 'input' }));
+
+it('reads a figure alone as a number, and with its uncertainty as both', () => {
+  const typed = (value: string, standardUncertainty: string) =>
+    readForm(UNCERTAIN, { frictionNm: [{ value, standardUncertainty, distribution: '' }] }, hand('de')).input;
+  expect(typed('0,12', '')).toEqual({ frictionNm: 0.12 });
+  expect(typed('0,12', '0,01')).toEqual({ frictionNm: { value: 0.12, standardUncertainty: 0.01 } });
+  expect(typed('', '0,01')).toEqual({});
+});
+
+it('fills a figure with and without its uncertainty', () => {
+  const told = { value: 0.5, standardUncertainty: 0.25, distribution: 'rectangular' };
+  for (const frictionNm of [0.5, told]) {
+    const form = formFrom(UNCERTAIN, { frictionNm }, hand('fr'));
+    expect(readForm(UNCERTAIN, form, hand('fr')).input).toEqual({ frictionNm });
+  }
+});
+
+it('reads figure and uncertainty in the unit that was chosen for the field', () => {
+  const inPounds: Hand = { language: 'en', units: { frictionNm: 'lbf·in' } };
+  const form = formFrom(UNCERTAIN, { frictionNm: { value: 0.9, standardUncertainty: 0.1 } }, inPounds);
+  // 1 lbf·in = 0.1129848290276167 N·m: NIST SP 811:2008, appendix B.
+  expect(form).toEqual({ frictionNm: [{ value: '7.96567121', standardUncertainty: '0.885074579', distribution: '' }] });
+  expect(readForm(UNCERTAIN, form, inPounds).input['frictionNm']).toMatchObject({
+    value: expect.closeTo(0.9, 8),
+    standardUncertainty: expect.closeTo(0.1, 8),
+  });
+});
+
+it('writes a figure in another unit and back as it was', () => {
+  const before = hand('en');
+  const after: Hand = { language: 'en', units: { torqueNm: 'lbf·ft' } };
+  const form = { ...blankForm(FIELDS), torqueNm: '80' };
+  const changed = inOtherUnit(FIELDS, form, 'torqueNm', before, after);
+  expect(changed['torqueNm']).toBe('59.0049719');
+  expect(inOtherUnit(FIELDS, changed, 'torqueNm', after, before)).toEqual(form);
+});
+
+it('leaves as typed what cannot be read when the unit changes', () => {
+  const form = { ...blankForm(FIELDS), torqueNm: 'eighty' };
+  expect(inOtherUnit(FIELDS, form, 'torqueNm', hand('en'), hand('en'))).toEqual(form);
 });

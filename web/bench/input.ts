@@ -1,15 +1,21 @@
 import { type Language, readNumber, showNumber } from '@clampwright/core/quantity';
 import type { Field, Shape } from './fields.ts';
 import { isRecord } from './is-record.ts';
-import { readMeasured, showMeasured } from './measured.ts';
+import { toOwn, toShown, type Units } from './units.ts';
 
-/** What stands in the fields: text, or rows of texts. */
+/** What stands in the fields: text, or rows of texts; a group is one row. */
 export interface BenchForm {
   readonly [name: string]: string | readonly BenchForm[];
 }
 
+/** How the fields are written: the language's decimal sign, and units in place of their own. */
+export interface Hand {
+  readonly language: Language;
+  readonly units: Units;
+}
+
 export interface BenchReading {
-  /** The input for the calculation; fields that cannot be read are left out. */
+  /** The input for the calculation, in its own units; fields that cannot be read are left out. */
   readonly input: Readonly<Record<string, unknown>>;
   /** Paths of the fields whose text cannot be read, as the registry names them. */
   readonly unreadable: readonly string[];
@@ -21,15 +27,17 @@ export const blankForm = (fields: readonly Field[]): BenchForm =>
 
 function blankValue(shape: Shape, isNeeded: boolean): string | readonly BenchForm[] {
   if (shape.kind === 'rows') return isNeeded ? [blankForm(shape.fields)] : [];
+  if (shape.kind === 'group') return [blankForm(shape.fields)];
+  if (shape.kind === 'uncertain') return [Object.fromEntries(shape.fields.map(({ name }) => [name, '']))];
   return shape.kind === 'choice' && isNeeded ? (shape.options[0] ?? '') : '';
 }
 
-/** Reads what was typed in the language on screen; an empty field is no input. */
-export function readForm(fields: readonly Field[], form: BenchForm, language: Language, path = ''): BenchReading {
+/** Reads what was typed; an empty field is no input. */
+export function readForm(fields: readonly Field[], form: BenchForm, hand: Hand, path = ''): BenchReading {
   const input: Record<string, unknown> = {};
   const unreadable: string[] = [];
   for (const { name, shape } of fields) {
-    const read = readValue(shape, form[name] ?? '', language, `${path}${name}`);
+    const read = readValue(shape, form[name] ?? '', { hand, name, path: `${path}${name}` });
     unreadable.push(...read.unreadable);
     if (read.value !== undefined) input[name] = read.value;
   }
@@ -41,45 +49,75 @@ interface ValueReading {
   readonly unreadable: readonly string[];
 }
 
-function readValue(shape: Shape, typed: BenchForm[string], language: Language, path: string): ValueReading {
-  if (typeof typed !== 'string') return readRows(shape, typed, language, path);
-  if (typed.trim() === '') return { unreadable: [] };
+interface Place {
+  readonly hand: Hand;
+  /** Whose name tells the unit. */
+  readonly name: string;
+  readonly path: string;
+}
+
+const NOTHING: ValueReading = { unreadable: [] };
+
+function readValue(shape: Shape, typed: BenchForm[string], place: Place): ValueReading {
+  if (typeof typed !== 'string') return readInner(shape, typed, place);
+  if (typed.trim() === '') return NOTHING;
   switch (shape.kind) {
     case 'number':
-      return numbersIn([typed], language, path, ([value]) => value);
+      return numbersIn([typed], place, ([value]) => value);
     case 'numbers':
-      return numbersIn(typed.split(/[;\n\t]/), language, path, (values) => values);
+      return numbersIn(typed.split(/[;\n\t]/), place, (values) => values);
     case 'yes-no':
       return { value: typed === 'yes', unreadable: [] };
-    case 'measured': {
-      const value = readMeasured(typed, shape.distributions, language);
-      return value === undefined ? { unreadable: [path] } : { value, unreadable: [] };
-    }
     case 'json':
-    case 'group':
-      return jsonIn(typed, path);
+      return jsonIn(typed, place.path);
     case 'text':
     case 'choice':
       return { value: typed.trim(), unreadable: [] };
     case 'rows':
-      return { unreadable: [] };
+    case 'group':
+    case 'uncertain':
+      return NOTHING;
   }
 }
 
-function readRows(shape: Shape, rows: readonly BenchForm[], language: Language, path: string): ValueReading {
-  if (shape.kind !== 'rows' || rows.length === 0) return { unreadable: [] };
-  const read = rows.map((row, index) => readForm(shape.fields, row, language, `${path}[${index}].`));
-  return { value: read.map((row) => row.input), unreadable: read.flatMap((row) => row.unreadable) };
+function readInner(shape: Shape, rows: readonly BenchForm[], { hand, name, path }: Place): ValueReading {
+  const [first] = rows;
+  if (!first) return NOTHING;
+  switch (shape.kind) {
+    case 'rows': {
+      const read = rows.map((row, index) => readForm(shape.fields, row, hand, `${path}[${index}].`));
+      return { value: read.map((row) => row.input), unreadable: read.flatMap((row) => row.unreadable) };
+    }
+    case 'group': {
+      const read = readForm(shape.fields, first, hand, `${path}.`);
+      return Object.keys(read.input).length > 0 ? { value: read.input, unreadable: read.unreadable } : NOTHING;
+    }
+    case 'uncertain':
+      return readUncertain(shape.fields, first, { hand, name, path });
+    default:
+      return NOTHING;
+  }
+}
+
+/** Figure and uncertainty carry the unit of the field that they stand in. Without an uncertainty it is the figure. */
+function readUncertain(fields: readonly Field[], form: BenchForm, { hand, name, path }: Place): ValueReading {
+  const entries = fields.map((field) => {
+    const read = readValue(field.shape, form[field.name] ?? '', { hand, name, path: `${path}.${field.name}` });
+    return [field.name, read] as const;
+  });
+  const unreadable = entries.flatMap(([, read]) => read.unreadable);
+  const told = Object.fromEntries(entries.flatMap(([key, { value }]) => (value === undefined ? [] : [[key, value]])));
+  if (told['value'] === undefined) return { unreadable };
+  return { value: told['standardUncertainty'] === undefined ? told['value'] : told, unreadable };
 }
 
 function numbersIn(
   texts: readonly string[],
-  language: Language,
-  path: string,
+  { hand, name, path }: Place,
   pick: (values: readonly number[]) => unknown,
 ): ValueReading {
-  const values = texts.filter((text) => text.trim() !== '').map((text) => readNumber(text, language));
-  const known = values.flatMap((read) => (read.ok ? [read.value] : []));
+  const values = texts.filter((text) => text.trim() !== '').map((text) => readNumber(text, hand.language));
+  const known = values.flatMap((read) => (read.ok ? [toOwn(read.value, name, hand.units)] : []));
   return known.length === values.length ? { value: pick(known), unreadable: [] } : { unreadable: [path] };
 }
 
@@ -93,21 +131,26 @@ function jsonIn(typed: string, path: string): ValueReading {
 }
 
 /** Fields filled from an input, such as one that came in a link; what does not fit a field is left out. */
-export function formFrom(
-  fields: readonly Field[],
-  input: Readonly<Record<string, unknown>>,
-  language: Language,
-): BenchForm {
-  const blank = blankForm(fields);
+export function formFrom(fields: readonly Field[], input: Readonly<Record<string, unknown>>, hand: Hand): BenchForm {
   const filled = fields.flatMap(({ name, shape }) => {
     const value = input[name];
-    return value === undefined ? [] : [[name, typedFrom(shape, value, language)] as const];
+    return value === undefined ? [] : [[name, typedFrom(shape, value, name, hand)] as const];
   });
-  return { ...blank, ...Object.fromEntries(filled) };
+  return { ...blankForm(fields), ...Object.fromEntries(filled) };
 }
 
-function typedFrom(shape: Shape, value: unknown, language: Language): string | readonly BenchForm[] {
-  const number = (figure: unknown) => (typeof figure === 'number' ? showNumber(figure, language) : '');
+/** Digits of a figure brought into another unit, and of one brought back: fewer, so that it is as it was. */
+const CONVERTED_DIGITS = 9;
+const RETURNED_DIGITS = 7;
+
+/** A figure of the calculation as it is typed. */
+export function typedFigure(value: number, name: string, { language, units }: Hand): string {
+  const shown = toShown(value, name, units);
+  return showNumber(units[name] === undefined ? shown : Number(shown.toPrecision(CONVERTED_DIGITS)), language);
+}
+
+function typedFrom(shape: Shape, value: unknown, name: string, hand: Hand): string | readonly BenchForm[] {
+  const number = (figure: unknown) => (typeof figure === 'number' ? typedFigure(figure, name, hand) : '');
   switch (shape.kind) {
     case 'number':
       return number(value);
@@ -115,15 +158,58 @@ function typedFrom(shape: Shape, value: unknown, language: Language): string | r
       return Array.isArray(value) ? value.map(number).join('; ') : '';
     case 'yes-no':
       return value === true ? 'yes' : 'no';
-    case 'measured':
-      return showMeasured(value, language);
     case 'json':
-    case 'group':
       return JSON.stringify(value);
     case 'text':
     case 'choice':
       return typeof value === 'string' ? value : '';
     case 'rows':
-      return Array.isArray(value) ? value.map((row) => formFrom(shape.fields, isRecord(row) ? row : {}, language)) : [];
+      return Array.isArray(value) ? value.map((row) => formFrom(shape.fields, isRecord(row) ? row : {}, hand)) : [];
+    case 'group':
+      return [formFrom(shape.fields, isRecord(value) ? value : {}, hand)];
+    case 'uncertain': {
+      const told = isRecord(value) ? value : { value };
+      const parts = shape.fields.map(
+        (part) => [part.name, typedFrom(part.shape, told[part.name], name, hand)] as const,
+      );
+      return [Object.fromEntries(parts.filter((part) => typeof part[1] === 'string'))];
+    }
   }
+}
+
+/** The figures of one field, wherever it stands, written in another unit; what cannot be read stays as typed. */
+export function inOtherUnit(
+  fields: readonly Field[],
+  form: BenchForm,
+  name: string,
+  before: Hand,
+  after: Hand,
+): BenchForm {
+  const changed = fields.map((field) => {
+    const typed = form[field.name] ?? '';
+    if (field.name === name) return [name, rewritten(field.shape, typed, name, before, after)] as const;
+    if (typeof typed === 'string' || !('fields' in field.shape)) return [field.name, typed] as const;
+    const { fields: inner } = field.shape;
+    return [field.name, typed.map((row) => inOtherUnit(inner, row, name, before, after))] as const;
+  });
+  return { ...form, ...Object.fromEntries(changed) };
+}
+
+function rewritten(shape: Shape, typed: BenchForm[string], name: string, before: Hand, after: Hand): BenchForm[string] {
+  if (typeof typed === 'string') {
+    const read = readNumber(typed, before.language);
+    if (shape.kind !== 'number' || !read.ok) return typed;
+    const own = toOwn(read.value, name, before.units);
+    const digits = after.units[name] === undefined ? RETURNED_DIGITS : CONVERTED_DIGITS;
+    return showNumber(Number(toShown(own, name, after.units).toPrecision(digits)), after.language);
+  }
+  if (shape.kind !== 'uncertain') return typed;
+  return typed.map((row) =>
+    Object.fromEntries(
+      Object.entries(row).map(([part, text]) => {
+        const inner = shape.fields.find((field) => field.name === part)?.shape ?? shape.figure;
+        return [part, rewritten(inner, text, name, before, after)];
+      }),
+    ),
+  );
 }

@@ -1,37 +1,70 @@
+import { quantityOf, type Unit, unitsOf } from '@clampwright/core/quantity';
+
 /* The registry writes units into the names of its fields; the screen shows them behind the figure. */
 
-// Longest first, so that `PerMm` is not taken for `Mm`.
-const SUFFIXES = [
-  ['NPerMm', 'N/mm'],
+// Longest first, so that `PerMm` is not taken for `Mm`. The third is the unit that can be changed into others.
+const SUFFIXES: readonly (readonly [suffix: string, shown: string, unit?: Unit])[] = [
   ['NmPerDeg', 'N·m/°'],
+  ['NPerMm', 'N/mm'],
   ['NPerDeg', 'N/°'],
   ['MmPerN', 'mm/N'],
   ['DegPerS', '°/s'],
-  ['Mm2', 'mm²'],
-  ['MPa', 'MPa'],
-  ['Percent', '%'],
   ['PerK', '1/K'],
-  ['Deg', '°'],
-  ['Nm', 'N·m'],
-  ['Mm', 'mm'],
+  ['Percent', '%'],
+  ['Mm2', 'mm²'],
+  ['MPa', 'MPa', 'MPa'],
+  ['Deg', '°', 'deg'],
   ['Um', 'µm'],
-  ['K', 'K'],
-  ['N', 'N'],
+  ['Nm', 'N·m', 'N·m'],
+  ['Mm', 'mm', 'mm'],
+  ['N', 'N', 'N'],
   ['S', 's'],
-] as const;
+  ['K', 'K'],
+  ['C', '°C'],
+];
 
-/** `probabilityBelowN` is a share of what lies below so many newtons. */
-const isShare = (name: string): boolean => name.startsWith('probability');
+const LONE = new Set(['mmPerN', 'nPerMm']);
 
-/** The unit at the end of a field's name, such as `N·m` of `torqueNm`; undefined for a name without one. */
-export const unitInName = (name: string): string | undefined =>
+/** Shown in percent; `probabilityBelowN` is a share of what lies below so many newtons. */
+export const isShare = (name: string): boolean => name === 'share' || name.startsWith('probability');
+
+const rowOf = (name: string) =>
   isShare(name)
     ? undefined
-    : SUFFIXES.find(([suffix]) => name.endsWith(suffix) && /[a-z0-9]$/.test(name.slice(0, -suffix.length)))?.[1];
+    : SUFFIXES.find(
+        ([suffix]) =>
+          (name.endsWith(suffix) && /[a-z0-9]$/.test(name.slice(0, -suffix.length))) ||
+          (LONE.has(name) && name.toLowerCase() === suffix.toLowerCase()),
+      );
 
-/** The name without its unit: `torque` of `torqueNm`. */
-export function withoutUnit(name: string): string {
-  if (isShare(name)) return name;
-  const suffix = SUFFIXES.find(([end]) => name.endsWith(end) && /[a-z0-9]$/.test(name.slice(0, -end.length)))?.[0];
-  return suffix === undefined ? name : name.slice(0, -suffix.length);
+/** The unit at the end of a field's name, such as `N·m` of `torqueNm`; undefined for a name without one. */
+export const unitInName = (name: string): string | undefined => rowOf(name)?.[1];
+
+/** The unit of a field that can be shown and typed in others; undefined for one that cannot. */
+export const changeableUnit = (name: string): Unit | undefined => rowOf(name)?.[2];
+
+/** Units that somebody in the trade reads that quantity in; the rest of the table would only be in the way. */
+const OFFERED: ReadonlySet<Unit> = new Set([
+  'N·m',
+  'lbf·ft',
+  'lbf·in',
+  'kgf·m',
+  'N',
+  'kN',
+  'lbf',
+  'kgf',
+  'mm',
+  'in',
+  'MPa',
+  'psi',
+  'ksi',
+  'deg',
+  'rad',
+  'turn',
+]);
+
+/** What a field may be shown and typed in, its own unit first; empty where there is no choice. */
+export function unitChoices(name: string): readonly Unit[] {
+  const own = changeableUnit(name);
+  return own === undefined ? [] : unitsOf(quantityOf(own)).filter((unit) => OFFERED.has(unit));
 }

@@ -18,7 +18,7 @@ export function useBenchWords(): BenchWords {
   const isField = (name: string): name is keyof Words['field'] => has(`bench.field.${name}`);
   const isHint = (name: string): name is keyof Words['hint'] => has(`bench.hint.${name}`);
   const isValue = (text: string): text is keyof Words['value'] =>
-    /^[\w-]+( \w+)?$/.test(text) && has(`bench.value.${text}`);
+    /^[\w-]+( [\w-]+)*$/.test(text) && has(`bench.value.${text}`);
   return {
     field: (name) => (isField(name) ? t(`bench.field.${name}`) : name),
     hint: (name) => (isHint(name) ? t(`bench.hint.${name}`) : undefined),

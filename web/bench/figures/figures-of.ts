@@ -1,0 +1,20 @@
+import { contributions } from './contributions.ts';
+import type { BenchFigure } from './figure.ts';
+import { givingWay } from './giving-way.ts';
+import type { Scribe } from './scribe.ts';
+import { spreadOfPreload } from './spread-of-preload.ts';
+import { torqueOverAngle } from './torque-over-angle.ts';
+import { torqueShares } from './torque-shares.ts';
+import { torqueToPreload } from './torque-to-preload.ts';
+
+/** What is drawn of a result. Each drawing looks for what it needs and draws nothing of other results. */
+export function figuresOf(input: unknown, output: unknown, scribe: Scribe): readonly BenchFigure[] {
+  return [
+    ...torqueToPreload(input, output, scribe),
+    ...torqueOverAngle(output, scribe),
+    ...spreadOfPreload(input, output, scribe),
+    ...contributions(output, scribe),
+    ...torqueShares(output, scribe),
+    ...givingWay(output, scribe),
+  ];
+}

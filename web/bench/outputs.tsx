@@ -1,0 +1,136 @@
+import type { Unit } from '@clampwright/core/quantity';
+import { VERDICTS } from '@clampwright/core/verdict';
+import { useLanguage } from '../app/language.ts';
+import { VerdictBadge } from '../parts/verdict-badge.tsx';
+import { isRecord } from './is-record.ts';
+import { OutputTable } from './output-table.tsx';
+import { percent, shownFigure } from './shown-figure.ts';
+import { isShare } from './unit-in-name.ts';
+import { UnitSelect } from './unit-select.tsx';
+import { toShown, type Units, unitOf } from './units.ts';
+import { useBenchWords } from './words.ts';
+
+export interface OutputUnits {
+  readonly units: Units;
+  readonly onUnit: (name: string, unit: Unit) => void;
+}
+
+interface OutputsProps extends OutputUnits {
+  readonly outputs: unknown;
+}
+
+/** What a result gives, under its names. */
+export function Outputs({ outputs, ...units }: OutputsProps) {
+  const words = useBenchWords();
+  const isShown = useIsShown();
+  if (!isRecord(outputs)) return null;
+  return (
+    <dl className="outputs">
+      {Object.entries(outputs)
+        .filter(([name, value]) => isShown(name, value))
+        .map(([name, value]) => (
+          <div key={name}>
+            <dt>{words.field(name)}</dt>
+            <dd>
+              <Output name={name} value={value} {...units} />
+            </dd>
+          </div>
+        ))}
+    </dl>
+  );
+}
+
+/** Shown in sheets of their own, or drawn. */
+const ELSEWHERE: ReadonlySet<string> = new Set([
+  'steps',
+  'warnings',
+  'propagation',
+  'monteCarlo',
+  'agreement',
+  'contributions',
+  'shares',
+  'curve',
+]);
+
+/** Sentences of the registry are English, and stand beside the same as data. */
+const SENTENCES: ReadonlySet<string> = new Set(['reasons', 'message']);
+
+function useIsShown(): (name: string, value: unknown) => boolean {
+  const language = useLanguage();
+  return (name, value) => {
+    if (ELSEWHERE.has(name) || (Array.isArray(value) && value.length === 0)) return false;
+    return !SENTENCES.has(name) || language === 'en';
+  };
+}
+
+interface OutputProps extends OutputUnits {
+  readonly name: string;
+  readonly value: unknown;
+}
+
+function Output({ name, value, ...units }: OutputProps) {
+  const label = useBenchWords().field(name);
+  if (name === 'verdict') {
+    const verdict = VERDICTS.find((one) => one === value);
+    if (verdict) return <VerdictBadge verdict={verdict} />;
+  }
+  if (isRecord(value)) return <Outputs outputs={value} {...units} />;
+  if (!Array.isArray(value)) return <Single name={name} value={value} {...units} />;
+  if (value.every((item) => typeof item === 'number')) return <Figures name={name} values={value} {...units} />;
+  if (value.every(isRecord)) return <OutputTable label={label} rows={value} units={units.units} />;
+  return (
+    <ul lang="en">
+      {value.map((item: unknown, index) => (
+        <li key={index}>{String(item)}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** A sequence of numbers; an interval where they carry a unit. */
+function Figures({
+  name,
+  values,
+  ...units
+}: OutputUnits & { readonly name: string; readonly values: readonly number[] }) {
+  const words = useBenchWords();
+  const language = useLanguage();
+  const unit = unitOf(name, units.units);
+  if (unit === undefined) return <span className="sequence">{values.join(' ')}</span>;
+  return (
+    <span className="output-interval">
+      {values.map((value) => shownFigure(toShown(value, name, units.units), language)).join(' – ')}
+      <span className="output-unit">
+        {' '}
+        <UnitSelect
+          name={name}
+          label={words.field(name)}
+          unit={unit}
+          onChange={(chosen) => units.onUnit(name, chosen)}
+        />
+      </span>
+    </span>
+  );
+}
+
+function Single({ name, value, units, onUnit }: OutputProps) {
+  const words = useBenchWords();
+  const language = useLanguage();
+  if (typeof value === 'number') {
+    return (
+      <span className="output-figure">
+        {isShare(name) ? percent(value, language) : shownFigure(toShown(value, name, units), language)}
+        <span className="output-unit">
+          {' '}
+          <UnitSelect
+            name={name}
+            label={words.field(name)}
+            unit={unitOf(name, units)}
+            onChange={(chosen) => onUnit(name, chosen)}
+          />
+        </span>
+      </span>
+    );
+  }
+  return typeof value === 'string' ? words.value(value) : words.value(value === true ? 'yes' : 'no');
+}
