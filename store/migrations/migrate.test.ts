@@ -2,8 +2,9 @@ import { ok } from '@clampwright/core/failure';
 import BetterSqlite from 'better-sqlite3';
 import { expect, it, onTestFinished } from 'vitest';
 import { transact } from '../engine.ts';
-import { builderOn, dialect } from '../sqlite/dialect.ts';
+import { dialect } from '../sqlite/dialect.ts';
 import { explain } from '../sqlite/explain.ts';
+import { turnsOn } from '../sqlite/turns.ts';
 import { MIGRATIONS } from './index.ts';
 import { migrate } from './migrate.ts';
 
@@ -15,7 +16,7 @@ it('gives a database of every earlier version the very schema of a new one', asy
     MIGRATIONS.map(async (_, version) => {
       const handle = new BetterSqlite(':memory:');
       onTestFinished(() => void handle.close());
-      const writer = { writing: builderOn(handle), explain };
+      const writer = { begin: turnsOn(handle).begin, explain };
       await transact(writer, async (trx) => ok(await migrate(trx, dialect, MIGRATIONS.slice(0, version))));
       const steps = await transact(writer, async (trx) => ok(await migrate(trx, dialect)));
       return { steps, schema: tables(handle), expected: MIGRATIONS.length - version };
