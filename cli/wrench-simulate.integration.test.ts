@@ -23,7 +23,11 @@ async function pullsIn(events: readonly SerialEvent[], count: number): Promise<r
   }
 }
 
-const started = (...args: readonly string[]) => freshPlace().start(['wrench', 'simulate', '--pause', '1', ...args]);
+/** Under a name of its own: the number of a terminal that is gone is soon another's, and a listener would find that one. */
+function started(...args: readonly string[]) {
+  const place = freshPlace();
+  return place.start(['wrench', 'simulate', '--pause', '1', '--link', path.join(place.folder, 'wrench'), ...args]);
+}
 const PORT = /The wrench speaks at (\S+)/;
 
 describe('the simulated wrench', () => {

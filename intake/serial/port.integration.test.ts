@@ -12,7 +12,10 @@ afterEach(async () => {
   await Promise.all(open.splice(0).map((thing) => thing.close()));
 });
 
-async function wrenchOn(options?: PtyOptions): Promise<WrenchOnPty> {
+/** A name of one's own: the number of a terminal that is gone is soon another's, and a reader would find that one. */
+const ownName = (): string => join(tmpdir(), `wrench-${randomUUID()}`);
+
+async function wrenchOn(options: PtyOptions = { link: ownName() }): Promise<WrenchOnPty> {
   const made = await simulatedOnPty(options);
   if (!made.ok) throw new Error(JSON.stringify(made.failure));
   open.push(made.value);
@@ -75,7 +78,7 @@ describe('a wrench on a real pseudo-terminal', () => {
   });
 
   it('says that the wrench is gone and takes it up again when it is back', async () => {
-    const link = join(tmpdir(), `wrench-${randomUUID()}`);
+    const link = ownName();
     const first = await wrenchOn({ link });
     const { events } = listenTo(link);
     await until(events, 'connected', 1);
@@ -90,7 +93,7 @@ describe('a wrench on a real pseudo-terminal', () => {
   });
 
   it('waits for a wrench that is not there yet', async () => {
-    const link = join(tmpdir(), `wrench-${randomUUID()}`);
+    const link = ownName();
     const { events } = listenTo(link);
     await until(events, 'lost', 1);
     await wrenchOn({ link });

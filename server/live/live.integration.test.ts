@@ -1,3 +1,6 @@
+import { randomUUID } from 'node:crypto';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { simulatedOnPty, type WrenchOnPty } from '@clampwright/intake/serial';
 import { looseFastener, modelFor, type SimulatedPull, simulatePull } from '@clampwright/intake/simulated';
@@ -134,7 +137,8 @@ const SERIAL = aWrench('serial');
 
 /** A wrench at the far end of a pseudo-terminal, taken for the bracket. */
 async function serialWrench(jointRefs: readonly string[] = ['J1']): Promise<WrenchOnPty> {
-  const wrench = have(await simulatedOnPty());
+  // A name of its own: the number of a terminal that is gone is soon another's.
+  const wrench = have(await simulatedOnPty({ link: join(tmpdir(), `wrench-${randomUUID()}`) }));
   open.push(wrench);
   have(await shop.store.wrenches.add({ ...SERIAL, connection: { kind: 'serial', path: wrench.path } }));
   expect((await work({ kind: 'take-tool', wrenchId: SERIAL.id, jointRefs })).status).toBe(200);
