@@ -191,4 +191,24 @@ describe('a joint that was released with a doubtful torque', () => {
     expect(await tells(/Is the figure for a dry fastener\?/)).toBe(true);
     await isFitToRead();
   });
+
+  it('takes a calculation of Bench along into a joint, where it becomes a target with its window', async () => {
+    const input = {
+      thread: 'M16',
+      propertyClass: '10.9',
+      threadFriction: 0.13,
+      bearingFriction: 0.12,
+      utilization: 0.8,
+    };
+    await open(`/bench/assembly-torque?input=${encodeURIComponent(JSON.stringify(input))}`, 'Assembly torque');
+    await page.getByRole('button', { name: 'Go on in the joint' }).click();
+    await page.getByRole('dialog', { name: 'Derive a target for stage 1' }).waitFor();
+    expect(await inDialog('Thread').inputValue()).toBe('M16');
+    expect(
+      await dialog()
+        .locator('input')
+        .evaluateAll((fields) => fields.map((field) => (field instanceof HTMLInputElement ? field.value : ''))),
+    ).toEqual(expect.arrayContaining(['10.9', '0.13', '0.12', '80']));
+    await isFitToRead();
+  });
 });

@@ -22,7 +22,10 @@ const ownRowsRoute = createRoute({
 const jointEditorRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/joints/$jointId/edit',
-  validateSearch: ({ isNew }: { isNew?: unknown }) => (isNew === true ? { isNew } : {}),
+  validateSearch: ({ isNew, derive }: { isNew?: unknown; derive?: unknown }) => ({
+    ...(isNew === true ? { isNew } : {}),
+    ...(derive === undefined ? {} : { derive }),
+  }),
   component: lazyRouteComponent(() => import('../joints/editor-place.tsx')),
 });
 

@@ -10,6 +10,7 @@ import { CopyButtons } from './copy-buttons.tsx';
 import { exampleOf } from './example.ts';
 import { ResultFigures } from './result-figures.tsx';
 import { ResultSheet } from './result-sheet.tsx';
+import { SaveIntoJoint } from './save-into-joint.tsx';
 import type { Units } from './units.ts';
 import { useResult } from './use-result.ts';
 import { useTyped } from './use-typed.ts';
@@ -56,6 +57,7 @@ export function CalculationSheet({ name, ...first }: CalculationSheetProps) {
       <div className="bench-result">
         <ResultSheet result={unreadable.length > 0 ? undefined : result} units={hand.units} onUnit={setUnit}>
           <CopyButtons name={name} input={input} output={output} units={hand.units} />
+          {name === 'assembly-torque' ? <SaveIntoJoint input={input} /> : null}
         </ResultSheet>
         {output === undefined ? null : (
           <>

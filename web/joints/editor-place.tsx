@@ -9,6 +9,7 @@ import { useWho } from '../app/who.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { PageHeader } from '../parts/page-header.tsx';
 import { Loading, Trouble } from '../parts/states.tsx';
+import { beginningFrom, type DeriveBeginning } from './derive/beginning.ts';
 import { Editor } from './editor/editor.tsx';
 import { BLANK_JOINT } from './form/blank.ts';
 import { formOf } from './form/from-content.ts';
@@ -20,14 +21,15 @@ const route = getRouteApi('/joints/$jointId/edit');
 /** A joint written anew, or a draft taken up again. */
 export default function EditorPlace() {
   const { jointId } = route.useParams();
-  const { isNew } = route.useSearch();
+  const { isNew, derive } = route.useSearch();
+  const [beginning] = useState(() => beginningFrom(derive));
   // Once it is kept, the address no longer says that it is new; the form stays as it is.
   const [beganNew] = useState(isNew === true);
   const joint = useQuery({ ...jointQuery(jointId), enabled: !beganNew });
-  if (beganNew) return <EditorPage key={jointId} jointId={jointId} latest={undefined} />;
+  if (beganNew) return <EditorPage key={jointId} jointId={jointId} latest={undefined} beginning={beginning} />;
   if (joint.isError) return <Trouble error={joint.error} onRetry={() => void joint.refetch()} />;
   if (!joint.data) return <Loading />;
-  return <EditorPage key={jointId} jointId={jointId} latest={latestOf(joint.data.revisions)} />;
+  return <EditorPage key={jointId} jointId={jointId} latest={latestOf(joint.data.revisions)} beginning={beginning} />;
 }
 
 const latestOf = (revisions: readonly JointRevision[]): JointRevision | undefined =>
@@ -36,9 +38,10 @@ const latestOf = (revisions: readonly JointRevision[]): JointRevision | undefine
 interface EditorPageProps {
   readonly jointId: string;
   readonly latest: JointRevision | undefined;
+  readonly beginning: DeriveBeginning | undefined;
 }
 
-function EditorPage({ jointId, latest }: EditorPageProps) {
+function EditorPage({ jointId, latest, beginning }: EditorPageProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const person = usePerson();
@@ -58,6 +61,7 @@ function EditorPage({ jointId, latest }: EditorPageProps) {
       ) : null}
       <Editor
         initial={began ? formOf(began.content, language) : BLANK_JOINT}
+        beginning={beginning}
         hasDraft={began?.status === 'draft'}
         isBusy={keeping.isBusy}
         onSave={keeping.save}

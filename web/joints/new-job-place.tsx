@@ -16,10 +16,11 @@ const route = getRouteApi('/jobs/new');
 export default function NewJobPlace() {
   const { t } = useTranslation('lead');
   const { joint } = route.useSearch();
-  const joints = useQuery(jointsQuery);
+  // A list from before the last release knows the joint not yet, or at an older revision: it is never worked from.
+  const joints = useQuery({ ...jointsQuery, refetchOnMount: 'always' });
   const assets = useQuery(assetsQuery);
   const error = joints.error ?? assets.error;
-  const usable = joints.data && released(joints.data);
+  const usable = joints.isFetchedAfterMount && joints.data ? released(joints.data) : undefined;
   return (
     <>
       <PageHeader

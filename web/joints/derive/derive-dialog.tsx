@@ -11,6 +11,7 @@ import { Notice } from '../../parts/notice.tsx';
 import { Loading, Trouble } from '../../parts/states.tsx';
 import type { JointForm } from '../form/joint-form.ts';
 import { ownRowsQuery } from '../own-rows/own-rows.ts';
+import { begunWith, type DeriveBeginning } from './beginning.ts';
 import { DeriveFields } from './derive-fields.tsx';
 import { blankDerive, type DeriveChoices, type DeriveForm, deriveChoices, readDerive } from './derive-form.ts';
 import { useDeriveWords } from './derive-words.ts';
@@ -21,6 +22,8 @@ interface DeriveDialogProps {
   readonly joint: JointForm;
   /** The stage whose window is to be filled in, from 0. */
   readonly stageIndex: number;
+  /** What was brought along from Bench. */
+  readonly beginning?: DeriveBeginning | undefined;
   readonly onFill: (joint: JointForm) => void;
   readonly onClose: () => void;
 }
@@ -48,6 +51,7 @@ export function DeriveDialog(props: DeriveDialogProps) {
 function DeriveSheet({
   joint,
   stageIndex,
+  beginning,
   choices,
   onFill,
   onClose,
@@ -55,7 +59,7 @@ function DeriveSheet({
   const { t } = useTranslation(['lead', 'technician']);
   const language = useLanguage();
   const words = useDeriveWords();
-  const [form, setForm] = useState(() => blankDerive(joint, language));
+  const [form, setForm] = useState(() => begunWith(blankDerive(joint, language), beginning, language));
   const [isAskedFor, setAskedFor] = useState(false);
   const citing = { friction: words.frictionCited, method: words.methodCited };
   const { derived, plusMinusPercent, faults } = readDerive(form, choices, joint.torqueUnit, language, citing);

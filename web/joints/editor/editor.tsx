@@ -8,6 +8,7 @@ import { FormText } from '../../forms/fields.tsx';
 import { LeaveGuard } from '../../forms/leave-guard.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
+import type { DeriveBeginning } from '../derive/beginning.ts';
 import { DeriveDialog } from '../derive/derive-dialog.tsx';
 import { inTorqueUnit } from '../form/blank.ts';
 import type { JointForm } from '../form/joint-form.ts';
@@ -22,6 +23,8 @@ import { StagesPart } from './stages-part.tsx';
 
 interface EditorProps {
   readonly initial: JointForm;
+  /** A derivation that was begun on Bench: it is taken up for the first stage that has a torque. */
+  readonly beginning?: DeriveBeginning | undefined;
   /** What is kept so far is a draft, not a released revision. */
   readonly hasDraft: boolean;
   /** Keeps the draft; false when it could not be kept. */
@@ -31,12 +34,12 @@ interface EditorProps {
 }
 
 /** A joint being written. */
-export function Editor({ initial, hasDraft, onSave, onRelease, isBusy }: EditorProps) {
+export function Editor({ initial, beginning, hasDraft, onSave, onRelease, isBusy }: EditorProps) {
   const language = useLanguage();
   const [form, setForm] = useState(initial);
   const [kept, setKept] = useState(initial);
   const [isAskedFor, setAskedFor] = useState(false);
-  const [deriving, setDeriving] = useState<number>();
+  const [deriving, setDeriving] = useState(() => (beginning ? stageToDerive(initial) : undefined));
   const reading = useMemo(() => readJoint(form, language), [form, language]);
   const set = (part: Partial<JointForm>) => setForm((before) => ({ ...before, ...part }));
   const save = async () => {
@@ -72,6 +75,7 @@ export function Editor({ initial, hasDraft, onSave, onRelease, isBusy }: EditorP
         <DeriveDialog
           joint={form}
           stageIndex={deriving}
+          beginning={beginning}
           onClose={() => setDeriving(undefined)}
           onFill={(filled) => {
             setForm(filled);
@@ -82,6 +86,15 @@ export function Editor({ initial, hasDraft, onSave, onRelease, isBusy }: EditorP
       <LeaveGuard isDirty={form !== kept} />
     </FaultsProvider>
   );
+}
+
+/** The first stage that judges torque alone, else the first that judges torque at all. */
+function stageToDerive({ stages }: JointForm): number | undefined {
+  const index = Math.max(
+    stages.findIndex(({ kind }) => kind === 'torque'),
+    stages.findIndex(({ torqueUsed }) => torqueUsed),
+  );
+  return index < 0 ? undefined : index;
 }
 
 const TORQUE_UNITS = unitsOf('torque').filter(isTorqueUnit);

@@ -63,3 +63,8 @@ it('needs at least one joint', () => {
     'joints',
   ]);
 });
+
+it('never puts another joint in the place of one that was asked for', () => {
+  expect(blankJob([WHEEL], [VAN], DRAFT.id).joints).toEqual([]);
+  expect(blankJob([WHEEL], [VAN], WHEEL.id).joints).toMatchObject([{ jointId: WHEEL.id }]);
+});

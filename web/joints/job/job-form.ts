@@ -28,13 +28,16 @@ const MOST_JOINTS = 40;
 export const released = (joints: readonly JointListItem[]): readonly JointListItem[] =>
   joints.filter((joint) => joint.releasedRevision !== null);
 
-/** What making a job begins with. */
+/**
+ * What making a job begins with. A joint that was asked for and is not there is not exchanged for another one:
+ * the list then begins empty.
+ */
 export function blankJob(
   joints: readonly JointListItem[],
   assets: readonly Asset[],
   jointId: string | undefined,
 ): JobForm {
-  const first = joints.find((joint) => joint.id === jointId) ?? joints[0];
+  const first = jointId === undefined ? joints[0] : joints.find((joint) => joint.id === jointId);
   return {
     title: '',
     assetId: assets[0]?.id ?? '',
