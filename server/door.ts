@@ -1,4 +1,3 @@
-import { hash } from 'node:crypto';
 import { ok, type Result } from '@clampwright/core/failure';
 import {
   type Command,
@@ -7,11 +6,10 @@ import {
   type EntryDraft,
   type JobState,
   type PersonRef,
-  type Sha256,
   sealChain,
 } from '@clampwright/core/record';
 import type { Tool } from '@clampwright/core/wrench';
-import type { AppendOptions, Known } from '@clampwright/store';
+import { type AppendOptions, type Known, sha256 } from '@clampwright/store';
 import type { CommandResult, Person } from './api/contract.ts';
 import type { Outcome } from './api/problem.ts';
 import { type Deps, newId } from './deps.ts';
@@ -81,9 +79,6 @@ export function decided(
   };
   return decide(state, command, context);
 }
-
-/** Of the platform. */
-const sha256: Sha256 = (text) => hash('sha256', text);
 
 /** Identities that a command speaks of, to be looked up where it is decided. */
 export function namedIn(command: Command): readonly string[] {

@@ -16,6 +16,7 @@ export type { NewPerson, People, Person, PersonWithPin } from './people.ts';
 export type { Adding, Register } from './register.ts';
 export type { Session, Sessions } from './sessions.ts';
 export type { Settings } from './settings.ts';
+export { sha256 } from './sha256.ts';
 export type { SigningKey } from './signing-key.ts';
 export type { Store } from './store.ts';
 export type { Wrenches } from './wrenches.ts';

@@ -1,7 +1,8 @@
 import { ok } from '@clampwright/core/failure';
-import { exportRecord, type RecordFile, recordDocument } from '@clampwright/core/record';
+import { type RecordFile, recordDocument, recordText } from '@clampwright/core/record';
 import { renderCsv, renderHtml, renderPdf } from '@clampwright/report';
 import { jobRecord, type Outcome, recordFileName } from '@clampwright/server';
+import { sha256 } from '@clampwright/store';
 import type { Format, LANGUAGES, PAPERS } from '../choices.ts';
 import { dataFolder, withStore } from '../open.ts';
 import { answer, remark } from '../say.ts';
@@ -35,12 +36,12 @@ export async function exportJob(jobId: string, wanted: Wanted): Promise<Outcome<
 async function render(record: RecordFile, { format, language, paper }: Wanted): Promise<string | Uint8Array> {
   switch (format) {
     case 'json':
-      return exportRecord(record.entries, record.traces, record.seal);
+      return recordText(record);
     case 'pdf':
-      return renderPdf(recordDocument(record, language, paper));
+      return renderPdf(recordDocument(record, language, paper, sha256));
     case 'html':
-      return renderHtml(recordDocument(record, language, paper));
+      return renderHtml(recordDocument(record, language, paper, sha256));
     case 'csv':
-      return renderCsv(recordDocument(record, language, paper));
+      return renderCsv(recordDocument(record, language, paper, sha256));
   }
 }

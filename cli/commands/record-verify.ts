@@ -1,4 +1,5 @@
 import { isUtf8 } from 'node:buffer';
+import { hash } from 'node:crypto';
 import { ok, type Result } from '@clampwright/core/failure';
 import { type RecordFault, type Verification, verifyRecord } from '@clampwright/core/record';
 import { readBytes } from '../input.ts';
@@ -32,7 +33,7 @@ const withFault = ({ faults }: Verification, part: RecordFault['part'], message:
 
 /** Bytes that are no text are read as a replacement character, so that two files could read alike. */
 function verifyBytes(bytes: Buffer): Verification {
-  const read = verifyRecord(bytes.toString('utf8'));
+  const read = verifyRecord(bytes.toString('utf8'), (text) => hash('sha256', text));
   return isUtf8(bytes) ? read : { ...read, ...withFault(read, 'file', 'The file holds bytes that are not UTF-8.') };
 }
 

@@ -25,8 +25,10 @@ export function canonical(value: unknown): string {
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null;
 
-// A third of the time of taking in a file is spent here: plain loops, and no escaping where nothing wants it.
+// A third of the time of taking in a file is spent below: plain loops, and no escaping where nothing wants it.
 function canonicalArray(items: readonly unknown[]): string {
+  // the samples of a trace: a tenth of the time, and one text instead of a million pieces
+  if (items.every((item) => Number.isFinite(item))) return JSON.stringify(items);
   let text = '[';
   for (let i = 0; i < items.length; i++) text += `${i === 0 ? '' : ','}${canonical(items[i] ?? null)}`;
   return `${text}]`;

@@ -2,11 +2,12 @@ import { say } from '../language/say.ts';
 import type { Language } from '../quantity/language.ts';
 import type { Tool } from '../wrench/wrench.ts';
 import { canonical } from './canonical.ts';
+import type { Sha256 } from './digest.ts';
 import type { CellRef, Entry, EntryBody, JobJoint, JobSheet, PersonRef } from './entry.ts';
 import type { RecordFile } from './file.ts';
 import { fold } from './fold.ts';
 import type { JobState } from './state.ts';
-import { type RecordFault, verifyRecord } from './verify.ts';
+import { type RecordFault, recordFaults } from './verify.ts';
 
 /** An entry of one kind. */
 export type EntryOf<Kind extends EntryBody['kind']> = Entry & { readonly body: Extract<EntryBody, { kind: Kind }> };
@@ -33,7 +34,7 @@ export interface RecordFacts {
 }
 
 /** @throws when the entries do not begin with `opened` */
-export function recordFacts(file: RecordFile, language: Language): RecordFacts {
+export function recordFacts(file: RecordFile, language: Language, sha256?: Sha256): RecordFacts {
   const { entries } = file;
   const state = fold(entries);
   return {
@@ -45,7 +46,7 @@ export function recordFacts(file: RecordFile, language: Language): RecordFacts {
     state,
     people: people(entries),
     tools: tools(entries),
-    faults: verifyRecord(`${canonical(file)}\n`).faults,
+    faults: recordFaults(file, sha256),
   };
 }
 

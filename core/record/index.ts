@@ -7,7 +7,7 @@ export type { DecisionContext } from './decision-context.ts';
 export { digestOf, type Sha256, sha256Hex } from './digest.ts';
 export * from './document.ts';
 export * from './entry.ts';
-export { exportRecord, recordFile } from './export.ts';
+export { exportRecord, recordFile, recordText } from './export.ts';
 export * from './file.ts';
 export { findCell, fold, foldOn } from './fold.ts';
 export { uuidV7, uuidV8 } from './identity.ts';

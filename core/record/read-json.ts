@@ -49,7 +49,8 @@ class Broken extends Error {
   }
 }
 
-const STRING = /"(?:[^"\\\p{Cc}]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/uy;
+const STRING = /"(?:[ !#-[\]-\u{10ffff}]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/uy;
+const LONE_SURROGATE = /[\ud800-\udfff]/u;
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 const WORD = /true|false|null/y;
 
@@ -64,8 +65,12 @@ function value(reader: Reader): unknown {
 }
 
 function text(reader: Reader): string {
+  const start = reader.offset;
   const parsed: unknown = JSON.parse(reader.take(STRING, 'a text that is closed by a quotation mark'));
-  return String(parsed);
+  const read = String(parsed);
+  if (!LONE_SURROGATE.test(read)) return read;
+  reader.offset = start;
+  reader.breakOff('a text of whole characters');
 }
 
 function array(reader: Reader): readonly unknown[] {
@@ -97,6 +102,24 @@ function object(reader: Reader): Record<string, unknown> {
   if (!reader.takes('}')) reader.breakOff('a comma or }');
   return Object.fromEntries(members);
 }
+
+/**
+ * Reads JSON with the platform's own reader: ten times as fast, but of a name given twice it takes the last value, and
+ * it does not say where it broke off.
+ *
+ * @returns undefined for what is no JSON, or holds half of a character, which has no canonical form
+ */
+export function readNatively(input: string): { readonly value: unknown } | undefined {
+  if (ESCAPED_SURROGATE.test(input)) return undefined;
+  try {
+    return { value: JSON.parse(input) };
+  } catch {
+    return undefined;
+  }
+}
+
+/** Canonical text never escapes one, so a half that is escaped is the only way in which a half can come. */
+const ESCAPED_SURROGATE = /\\u[dD]/;
 
 /**
  * Reads JSON (RFC 8259) and, where it breaks off, says in which member. A name given twice is refused.

@@ -1,6 +1,7 @@
 import { say } from '../language/say.ts';
 import { sayCautions } from '../language/words.ts';
 import type { Language } from '../quantity/language.ts';
+import type { Sha256 } from './digest.ts';
 import type { Document, Paper } from './document.ts';
 import { courseBlocks } from './document-course.ts';
 import { doubtBlocks } from './document-doubts.ts';
@@ -19,9 +20,10 @@ import type { RecordFile } from './file.ts';
  *
  * @param file  as exported; its first entry opens the job
  * @param paper A4 unless told otherwise
+ * @param sha256 of the platform, where it has one that answers at once
  */
-export function recordDocument(file: RecordFile, language: Language, paper: Paper = 'A4'): Document {
-  const facts = recordFacts(file, language);
+export function recordDocument(file: RecordFile, language: Language, paper: Paper = 'A4', sha256?: Sha256): Document {
+  const facts = recordFacts(file, language, sha256);
   const { sheet, last } = facts;
   return {
     title: say(language, 'record.title'),

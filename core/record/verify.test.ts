@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exportRecord } from './export.ts';
@@ -91,6 +92,29 @@ describe('a record', () => {
       part: 'file',
       message: expect.stringContaining('canonical form'),
     });
+  });
+
+  it('tells a name given twice and half of a character', () => {
+    const twice = altered('"status":"released"', '"status":"draft","status":"released"');
+    expect(verifyRecord(twice).faults[0]).toMatchObject({ part: 'file', message: expect.stringContaining('twice') });
+    const half = String.raw`Done, caf\ud83d`;
+    expect(verifyRecord(altered('Done, café', half)).faults[0]).toMatchObject({
+      part: 'file',
+      field: 'entries[10].body.statement',
+    });
+  });
+
+  it('is whole whatever characters people wrote', () => {
+    const odd = 'a bell \u0007, a delete \u007f, a line end \u0085, a face \u{1f600}, a path C:\\udata';
+    const { entries } = done(openedSample(), { kind: 'note', text: odd });
+    expect(verifyRecord(exportRecord(entries, {}))).toMatchObject({ whole: true, faults: [] });
+  });
+
+  it('is verified alike with the digest of the platform', () => {
+    const platform = (data: string) => createHash('sha256').update(data).digest('hex');
+    expect(verifyRecord(text, platform)).toEqual(verifyRecord(text));
+    const touched = altered('"torqueNm":[1,50,100]', '"torqueNm":[1,51,100]');
+    expect(verifyRecord(touched, platform)).toEqual(verifyRecord(touched));
   });
 
   it('tells a seal that was taken away, and one that was made with another key', () => {

@@ -1,14 +1,15 @@
 import { ok } from '@clampwright/core/failure';
 import { LANGUAGES, type Language } from '@clampwright/core/quantity';
 import {
-  exportRecord,
   PAPERS,
   type Paper,
   type RecordFile,
   recordDocument,
   recordFileSchema,
+  recordText,
 } from '@clampwright/core/record';
 import { renderCsv, renderHtml, renderPdf } from '@clampwright/report';
+import { sha256 } from '@clampwright/store';
 import { z } from 'zod';
 import { recordFileName } from '../records/file-name.ts';
 import { jobRecord } from '../records/job-record.ts';
@@ -30,24 +31,24 @@ const FORMS = [
     extension: 'json',
     type: 'application/json',
     schema: recordFileSchema,
-    render: (record) => exportRecord(record.entries, record.traces, record.seal),
+    render: (record) => recordText(record),
   },
   {
     extension: 'pdf',
     type: 'application/pdf',
-    render: (record, language, paper) => renderPdf(recordDocument(record, language, paper)),
+    render: (record, language, paper) => renderPdf(recordDocument(record, language, paper, sha256)),
   },
   {
     extension: 'html',
     type: 'text/html; charset=utf-8',
-    render: (record, language, paper) => renderHtml(recordDocument(record, language, paper)),
+    render: (record, language, paper) => renderHtml(recordDocument(record, language, paper, sha256)),
     // The page carries its style in itself and has no script.
     headers: { 'content-security-policy': "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'" },
   },
   {
     extension: 'csv',
     type: 'text/csv; charset=utf-8',
-    render: (record, language, paper) => renderCsv(recordDocument(record, language, paper)),
+    render: (record, language, paper) => renderCsv(recordDocument(record, language, paper, sha256)),
   },
 ] as const satisfies readonly Form[];
 

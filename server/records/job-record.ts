@@ -1,6 +1,6 @@
 import { ok, type Result } from '@clampwright/core/failure';
 import { type Entry, type RecordFile, recordFile, type Trace } from '@clampwright/core/record';
-import type { Store } from '@clampwright/store';
+import { type Store, sha256 } from '@clampwright/store';
 
 /** The record of a job as it stands; sealed when the job is closed. */
 export async function jobRecord({ jobs }: Pick<Store, 'jobs'>, jobId: string): Promise<Result<RecordFile>> {
@@ -8,9 +8,10 @@ export async function jobRecord({ jobs }: Pick<Store, 'jobs'>, jobId: string): P
   if (!entries.ok) return entries;
   const traces = await tracesOf(jobs, entries.value);
   if (!traces.ok) return traces;
-  if (entries.value.at(-1)?.body.kind !== 'closed') return ok(recordFile(entries.value, traces.value));
+  if (entries.value.at(-1)?.body.kind !== 'closed')
+    return ok(recordFile(entries.value, traces.value, undefined, sha256));
   const seal = await jobs.seal(jobId);
-  return seal.ok ? ok(recordFile(entries.value, traces.value, seal.value)) : seal;
+  return seal.ok ? ok(recordFile(entries.value, traces.value, seal.value, sha256)) : seal;
 }
 
 async function tracesOf(

@@ -25,8 +25,8 @@ const READER_BUSY_MS = 5000;
 const LOG_KEPT_BYTES = 64 * 1024 * 1024;
 
 /** For long files, whose identities lie anywhere in their index; see README. */
-const CACHE_KB = 16 * 1024;
-const LOG_PAGES = 4000;
+const CACHE_KB = 32 * 1024;
+const LOG_PAGES = 8000;
 
 const NO_LOG: Failure = {
   kind: 'unavailable',
