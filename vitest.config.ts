@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 const excluded = ['**/node_modules/**', '**/dist/**'];
@@ -6,9 +7,11 @@ const shared = {
   ssr: { resolve: { conditions: ['clampwright-source'], externalConditions: ['clampwright-source'] } },
 };
 
-/** Two projects: `unit` needs nothing but Node; `integration` uses real ports, processes and a browser. */
+/** `unit` needs nothing but Node; `integration` uses real ports, processes and disks; `browser` a real Chromium. */
 export default defineConfig({
   test: {
+    // One core less, as the runner would take it, leaves half of a small machine waiting for servers to start.
+    maxWorkers: Math.max(2, availableParallelism()),
     projects: [
       {
         ...shared,
@@ -36,7 +39,6 @@ export default defineConfig({
           exclude: excluded,
           testTimeout: 240_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
         },
       },
     ],
