@@ -4,6 +4,7 @@ export { en1090Turn, rcscTurn } from './angle/turn-of-nut.ts';
 export { checkJoint } from './check.ts';
 export { byExponentialFit, EXPONENTIAL_FITS } from './compliance/frusta.ts';
 export { pressureBody } from './compliance/pressure-body.ts';
+export * from './consequence.ts';
 export * from './derivation.ts';
 export { type DerivedTarget, deriveTarget, type TargetWanted } from './derive-target.ts';
 export * from './joint.ts';

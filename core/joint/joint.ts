@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { layoutSchema } from '../layout/layout.ts';
 import { stageSchema } from '../procedure/procedure.ts';
+import { consequenceClassSchema } from './consequence.ts';
 import { derivationSchema } from './derivation.ts';
 
 export const fastenerSpecSchema = z.strictObject({
@@ -32,10 +33,16 @@ export const reworkSchema = z.strictObject({
 });
 export type Rework = z.infer<typeof reworkSchema>;
 
-/** `simple`: inside is `within`. `guarded`: closer to a limit than factor times U is `doubtful` (JCGM 106:2012, 8.3). */
+/**
+ * `simple`: inside is `within`. `guarded`: closer to a limit than factor times U is `doubtful`. `risk`: `doubtful` where
+ * the chance of lying outside is greater than the maximum.
+ *
+ * @source JCGM 106:2012, 8.2 (simple acceptance), 8.3 (guard bands)
+ */
 export const decisionRuleSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('simple') }),
   z.strictObject({ kind: z.literal('guarded'), factor: z.number().gt(0).max(2) }),
+  z.strictObject({ kind: z.literal('risk'), maximum: z.number().gt(0).max(0.5) }),
 ]);
 export type DecisionRule = z.infer<typeof decisionRuleSchema>;
 
@@ -59,6 +66,8 @@ export const jointContentSchema = z.strictObject({
   /** Unit in which the work is done and shown. */
   torqueUnit: z.enum(['N·m', 'cN·m', 'dN·m', 'kN·m', 'lbf·ft', 'lbf·in', 'ozf·in', 'kgf·m', 'kgf·cm']),
   retorque: retorqueSchema.optional(),
+  /** Absent: not classified. */
+  consequenceClass: consequenceClassSchema.optional(),
 });
 export type JointContent = z.infer<typeof jointContentSchema>;
 

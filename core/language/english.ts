@@ -84,6 +84,11 @@ export const english = {
 
   'rule.simple': 'inside the limits is within',
   'rule.guarded': 'doubtful where closer to a limit than {factor} times the expanded uncertainty',
+  'rule.risk': 'doubtful where the chance of lying outside is above {percent} %',
+
+  'consequence.CC3': 'CC3: high, loss of life or very great loss',
+  'consequence.CC2': 'CC2: medium',
+  'consequence.CC1': 'CC1: low',
 
   'source.typed': 'typed',
   'source.simulated': 'simulated',
@@ -210,6 +215,7 @@ export const english = {
   'layout.points': 'free points, {count} positions',
   'record.numbers-source': 'Source of the numbers',
   'record.decision-rule': 'Decision rule',
+  'record.consequence': 'Consequence class',
   'record.rework-rule': 'When not within',
   'record.rework-text': '{rule}, at most {attempts} attempts',
   'record.under-continues': 'a pull that stayed under may be carried on',

@@ -87,6 +87,11 @@ export const french: Catalogue = {
 
   'rule.simple': 'entre les limites, le serrage est dans les limites',
   'rule.guarded': 'douteux à moins de {factor} fois l’incertitude élargie d’une limite',
+  'rule.risk': 'douteux si la probabilité d’être hors limites dépasse {percent} %',
+
+  'consequence.CC3': 'CC3\u00a0: élevée, pertes humaines ou conséquences très graves',
+  'consequence.CC2': 'CC2\u00a0: moyenne',
+  'consequence.CC1': 'CC1\u00a0: faible',
 
   'source.typed': 'saisi',
   'source.simulated': 'simulé',
@@ -215,6 +220,7 @@ export const french: Catalogue = {
   'layout.points': 'points libres, {count} positions',
   'record.numbers-source': 'Origine des valeurs',
   'record.decision-rule': 'Règle de décision',
+  'record.consequence': 'Classe de conséquences',
   'record.rework-rule': 'Hors des limites',
   'record.rework-text': '{rule}, {attempts} essais au plus',
   'record.under-continues': 'un serrage trop faible peut être poursuivi',

@@ -87,6 +87,11 @@ export const german: Catalogue = {
 
   'rule.simple': 'innerhalb der Grenzen ist innerhalb',
   'rule.guarded': 'zweifelhaft, wo näher an einer Grenze als das {factor}-Fache der erweiterten Messunsicherheit',
+  'rule.risk': 'zweifelhaft, wo es mit mehr als {percent} % Wahrscheinlichkeit außerhalb liegt',
+
+  'consequence.CC3': 'CC3: hoch, Verlust von Menschenleben oder sehr große Folgen',
+  'consequence.CC2': 'CC2: mittel',
+  'consequence.CC1': 'CC1: gering',
 
   'source.typed': 'eingetippt',
   'source.simulated': 'simuliert',
@@ -214,6 +219,7 @@ export const german: Catalogue = {
   'layout.points': 'freie Punkte, {count} Stellen',
   'record.numbers-source': 'Herkunft der Werte',
   'record.decision-rule': 'Entscheidungsregel',
+  'record.consequence': 'Schadensfolgeklasse',
   'record.rework-rule': 'Wenn nicht innerhalb',
   'record.rework-text': '{rule}, höchstens {attempts} Versuche',
   'record.under-continues': 'ein zu niedriger Anzug darf weitergeführt werden',

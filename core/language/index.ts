@@ -2,6 +2,7 @@ export { type Catalogue, type Filling, fill, type Key, type Params, placeholders
 export { sayDate, sayInstant } from './dates.ts';
 export { type Fact, sayDerivation } from './derivation.ts';
 export { sayFailure } from './failures.ts';
+export { sayConsequence, sayRule } from './joint-rules.ts';
 export { sayJointWarning } from './joint-warnings.ts';
 export { sayNotice, sayObjection } from './objections.ts';
 export { sayReason } from './reasons.ts';

@@ -86,6 +86,11 @@ export const spanish: Catalogue = {
 
   'rule.simple': 'entre los límites está dentro',
   'rule.guarded': 'dudoso a menos de {factor} veces la incertidumbre expandida de un límite',
+  'rule.risk': 'dudoso si la probabilidad de estar fuera supera el {percent} %',
+
+  'consequence.CC3': 'CC3: alta, pérdida de vidas o consecuencias muy graves',
+  'consequence.CC2': 'CC2: media',
+  'consequence.CC1': 'CC1: baja',
 
   'source.typed': 'tecleado',
   'source.simulated': 'simulado',
@@ -212,6 +217,7 @@ export const spanish: Catalogue = {
   'layout.points': 'puntos libres, {count} posiciones',
   'record.numbers-source': 'Origen de los valores',
   'record.decision-rule': 'Regla de decisión',
+  'record.consequence': 'Clase de consecuencias',
   'record.rework-rule': 'Si no queda dentro',
   'record.rework-text': '{rule}, {attempts} intentos como máximo',
   'record.under-continues': 'un apriete que quedó por debajo puede continuarse',

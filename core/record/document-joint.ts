@@ -1,4 +1,5 @@
-import type { DecisionRule, JointContent, Rework } from '../joint/joint.ts';
+import type { JointContent, Rework } from '../joint/joint.ts';
+import { sayConsequence, sayRule } from '../language/joint-rules.ts';
 import { say } from '../language/say.ts';
 import type { Layout } from '../layout/layout.ts';
 import { countPlaces } from '../layout/places.ts';
@@ -47,6 +48,9 @@ function contentFacts({ joint }: JobJoint, language: Language): readonly Fact[] 
       value: `${numbersSource.text} (${say(language, `numbers.${numbersSource.kind}`)})`,
     },
     { label: say(language, 'record.decision-rule'), value: sayRule(content.decisionRule, language) },
+    ...(content.consequenceClass
+      ? [{ label: say(language, 'record.consequence'), value: sayConsequence(content.consequenceClass, language) }]
+      : []),
     { label: say(language, 'record.rework-rule'), value: sayRework(content.rework, language) },
     ...(retorque ? [{ label: say(language, 'record.retorque'), value: sayRetorque(retorque, language) }] : []),
   ];
@@ -75,11 +79,6 @@ function sayLayout(layout: Layout, language: Language): string {
       return say(language, 'layout.points', { count });
   }
 }
-
-const sayRule = (rule: DecisionRule, language: Language): string =>
-  rule.kind === 'simple'
-    ? say(language, 'rule.simple')
-    : say(language, 'rule.guarded', { factor: showNumber(rule.factor, language) });
 
 function sayRework({ rule, underContinues, maximumAttempts }: Rework, language: Language): string {
   const text = say(language, 'record.rework-text', {

@@ -1,7 +1,7 @@
 import type { DecisionRule } from '../joint/joint.ts';
-import { appliedTorque } from '../procedure/setting.ts';
 import type { Step } from '../procedure/step.ts';
-import { expandedUncertaintyNm } from '../wrench/uncertainty.ts';
+import { windUpDeg } from '../procedure/wind-up.ts';
+import { uncertaintyAtFastenerNm, windUpUncertaintyDeg } from '../wrench/uncertainty.ts';
 import type { Tool } from '../wrench/wrench.ts';
 import { judgeQuantities, type Quantity } from './judge-quantities.ts';
 import type { Reason, Verdict } from './verdict.ts';
@@ -35,13 +35,13 @@ export interface PullJudgement {
  * Judges one pull against a step: torque, angle, both. An angle that was pulled faster than the joint allows
  * cannot be trusted, so it makes the verdict doubtful, never better.
  *
- * @source decision with guard band: JCGM 106:2012, 8.3; speed limit of angle pulls: common practice
+ * @source decision with guard band: JCGM 106:2012, 8.3, by chance 8.4; speed limit of angle pulls: common practice
  */
 export function judgePull(step: Step, reading: PullReading, conditions: JudgingConditions): PullJudgement {
   if (step.kind === 'loosen')
     return { verdict: 'within', reasons: [{ code: 'loosening', quantity: 'torque', value: reading.torqueNm }] };
   const uncertaintyNm = uncertaintyAtFastenerNm(reading.torqueNm, conditions.tool);
-  const judged = judgeQuantities(quantitiesOf(step, reading, conditions, uncertaintyNm ?? NOBODY_KNOWS));
+  const judged = judgeQuantities(quantitiesOf(step, reading, conditions, uncertaintyNm));
   if (!judged.ok) throw new Error(`a step that cannot be judged: ${JSON.stringify(judged.failure)}`);
   const { verdict, reasons } = slowed(step, reading, judged.value);
   return {
@@ -62,22 +62,13 @@ export function judgePull(step: Step, reading: PullReading, conditions: JudgingC
 /** Without a calibration nothing inside is certain: the guard band reaches over the whole window. */
 const NOBODY_KNOWS = Number.MAX_VALUE / 4;
 
-/** Of the torque as the wrench showed it, carried over the adapter's lever. */
-function uncertaintyAtFastenerNm(torqueNm: number, { wrench, adapter }: Tool): number | undefined {
-  const lever = appliedTorque(1, wrench.leverMm, adapter);
-  if (!lever.ok) throw new Error('a tool that was taken has a lever that is possible');
-  const shownNm = expandedUncertaintyNm(wrench, torqueNm / lever.value.factor);
-  return shownNm === undefined ? undefined : shownNm * lever.value.factor;
-}
-
 function quantitiesOf(
   step: Step,
   reading: PullReading,
   conditions: JudgingConditions,
-  uncertaintyNm: number,
+  uncertaintyNm: number | undefined,
 ): readonly Quantity[] {
-  const { decisionRule, carriedDeg } = conditions;
-  const guardNm = decisionRule.kind === 'guarded' ? decisionRule.factor * uncertaintyNm : 0;
+  const { decisionRule, carriedDeg, tool } = conditions;
   const quantities: Quantity[] = [];
   if (step.torque)
     quantities.push({
@@ -85,13 +76,37 @@ function quantitiesOf(
       value: reading.torqueNm,
       lower: step.torque.lowerNm,
       upper: step.torque.upperNm,
-      guardBand: guardNm,
+      ...ruled(decisionRule, uncertaintyNm),
     });
   if (step.angle) {
     const turned = reading.angleDeg === undefined ? {} : { value: carriedDeg + reading.angleDeg };
-    quantities.push({ name: 'angle', ...turned, lower: step.angle.lowerDeg, upper: step.angle.upperDeg });
+    const uncertaintyDeg = windUpUncertaintyDeg(windUpOf(step, reading, tool), tool);
+    quantities.push({
+      name: 'angle',
+      ...turned,
+      lower: step.angle.lowerDeg,
+      upper: step.angle.upperDeg,
+      ...(uncertaintyDeg > 0 ? ruled(decisionRule, 2 * uncertaintyDeg) : {}),
+    });
   }
   return quantities;
+}
+
+/** What was taken off the angle for the twist of the extension. */
+const windUpOf = ({ angleFromNm = 0 }: Step, { torqueNm }: PullReading, { extension }: Tool): number =>
+  extension?.stiffnessNmPerDeg === undefined ? 0 : windUpDeg(torqueNm, angleFromNm, extension.stiffnessNmPerDeg);
+
+/** What the joint's rule wants of a quantity, told its expanded uncertainty (k = 2). */
+function ruled(
+  rule: DecisionRule,
+  expandedUncertainty: number | undefined,
+): Pick<Quantity, 'guardBand' | 'standardUncertainty' | 'maximumRisk'> {
+  if (rule.kind === 'simple') return {};
+  if (expandedUncertainty === undefined) return { guardBand: NOBODY_KNOWS };
+  const standardUncertainty = expandedUncertainty / 2;
+  return rule.kind === 'guarded'
+    ? { standardUncertainty, guardBand: rule.factor * expandedUncertainty }
+    : { standardUncertainty, maximumRisk: rule.maximum };
 }
 
 /** Puts the speed limit on a judgement. */

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { invalid, ok, type Result } from '../failure/failure.ts';
+import { conformityOf } from './conformity.ts';
 import type { Reason, Verdict } from './verdict.ts';
 
 type Known = NonNullable<Reason['quantity']>;
@@ -13,6 +14,10 @@ export interface Quantity<Name extends string = Known> {
   readonly upper?: number | undefined;
   /** Inside, but nearer to a limit than this, is doubtful. Left out: 0. */
   readonly guardBand?: number | undefined;
+  /** Of the value, normal about it. */
+  readonly standardUncertainty?: number | undefined;
+  /** Inside, but with a greater chance of lying outside than this, is doubtful; wants the standard uncertainty. */
+  readonly maximumRisk?: number | undefined;
 }
 
 export const quantitiesSchema = z.strictObject({
@@ -24,6 +29,13 @@ export const quantitiesSchema = z.strictObject({
         lower: z.number().optional().describe('lower limit, in the unit of the figure'),
         upper: z.number().optional().describe('upper limit, in the unit of the figure'),
         guardBand: z.number().min(0).optional().describe('nearer than this to a limit is doubtful'),
+        standardUncertainty: z.number().min(0).optional().describe('of the figure, in its unit'),
+        maximumRisk: z
+          .number()
+          .gt(0)
+          .max(0.5)
+          .optional()
+          .describe('doubtful where the chance of lying outside is greater than this; wants standardUncertainty'),
       }),
     )
     .min(1)
@@ -38,6 +50,8 @@ export interface Finding<Name extends string = Known> {
   value?: number;
   /** The limit that was missed or is too near. */
   limit?: number;
+  /** Chance that the true value lies beyond the limit that is too near. */
+  probability?: number;
 }
 
 const VERDICT_OF: Readonly<Record<Finding['code'], Verdict>> = {
@@ -56,7 +70,7 @@ const PRECEDENCE: readonly Verdict[] = ['over', 'under', 'doubtful', 'within'];
  * limit is inside; one exactly as far from it as the guard band is not in doubt. Nothing is rounded.
  *
  * @returns refused with a field such as `quantities[1].lower` where limits are missing, crossed, or no numbers
- * @source decision with guard band: JCGM 106:2012, 8.3; zones as in ILAC-G8:09/2019
+ * @source decision with guard band: JCGM 106:2012, 8.3, by chance: 7.3 and 8.4; zones as in ILAC-G8:09/2019
  */
 export function judgeQuantities<Name extends string = Known>(
   quantities: readonly Quantity<Name>[],
@@ -74,7 +88,7 @@ export function judgeQuantities<Name extends string = Known>(
 
 function flawOf<Name extends string>(quantity: Quantity<Name>, field: string): ReturnType<typeof invalid> | undefined {
   const { name, lower, upper, guardBand } = quantity;
-  for (const part of ['value', 'lower', 'upper', 'guardBand'] as const) {
+  for (const part of ['value', 'lower', 'upper', 'guardBand', 'standardUncertainty'] as const) {
     const figure = quantity[part];
     if (figure !== undefined && !Number.isFinite(figure)) {
       return invalid(`${field}.${part}`, `${part} of ${name} is ${figure}`, 'a finite number');
@@ -93,10 +107,14 @@ function flawOf<Name extends string>(quantity: Quantity<Name>, field: string): R
   if (guardBand !== undefined && guardBand < 0) {
     return invalid(`${field}.guardBand`, `the guard band of ${name} is ${guardBand}`, '0 or more');
   }
+  if (quantity.maximumRisk !== undefined && quantity.standardUncertainty === undefined) {
+    return invalid(`${field}.standardUncertainty`, `no chance can be told of ${name} without it`, '0 or more');
+  }
   return undefined;
 }
 
-function findingOf<Name extends string>({ name, value, lower, upper, guardBand = 0 }: Quantity<Name>): Finding<Name> {
+function findingOf<Name extends string>(quantity: Quantity<Name>): Finding<Name> {
+  const { name, value, lower, upper, guardBand = 0 } = quantity;
   if (value === undefined) return { code: 'not-measured', quantity: name };
   const found = { quantity: name, value };
   if (upper !== undefined && value > upper) return { code: 'above-upper', ...found, limit: upper };
@@ -104,6 +122,27 @@ function findingOf<Name extends string>({ name, value, lower, upper, guardBand =
   const aboveLower = lower === undefined ? Number.POSITIVE_INFINITY : value - lower;
   const belowUpper = upper === undefined ? Number.POSITIVE_INFINITY : upper - value;
   const limit = aboveLower <= belowUpper ? lower : upper;
-  if (Math.min(aboveLower, belowUpper) >= guardBand || limit === undefined) return { code: 'inside', ...found };
-  return { code: 'inside-guard-band', ...found, limit };
+  const chance = chanceOf(quantity, value, limit);
+  const isTooRisky = chance !== undefined && chance.outside > (quantity.maximumRisk ?? 1);
+  if (limit === undefined || (Math.min(aboveLower, belowUpper) >= guardBand && !isTooRisky))
+    return { code: 'inside', ...found };
+  return {
+    code: 'inside-guard-band',
+    ...found,
+    limit,
+    ...(chance === undefined ? {} : { probability: toThreeDigits(chance.beyondLimit) }),
+  };
+}
+
+/** More digits of a chance would tell nothing, and could differ from one machine to the next. */
+const toThreeDigits = (probability: number): number => Number(probability.toPrecision(3));
+
+function chanceOf<Name extends string>(
+  { standardUncertainty, lower, upper }: Quantity<Name>,
+  value: number,
+  limit: number | undefined,
+): { readonly outside: number; readonly beyondLimit: number } | undefined {
+  if (standardUncertainty === undefined) return undefined;
+  const { below, above } = conformityOf(value, standardUncertainty, { lower, upper });
+  return { outside: below + above, beyondLimit: limit === upper ? above : below };
 }

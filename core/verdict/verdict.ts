@@ -28,5 +28,7 @@ export const reasonSchema = z.strictObject({
   /** Figures in the quantity's own unit: N·m, degrees, degrees a second. */
   value: z.number().optional(),
   limit: z.number().optional(),
+  /** With `inside-guard-band`: chance that the true value lies beyond the limit, to three digits. */
+  probability: z.number().min(0).max(1).optional(),
 });
 export type Reason = z.infer<typeof reasonSchema>;

@@ -1,6 +1,10 @@
 export { assessTool } from './assess.ts';
+export * from './before-use-check.ts';
+export * from './calibration.ts';
 export * from './calibration-state.ts';
 export { toolNotices } from './notices.ts';
 export type { Notice, Objection } from './objection.ts';
+export * from './recall.ts';
+export * from './reference-standard.ts';
 export * from './uncertainty.ts';
 export * from './wrench.ts';

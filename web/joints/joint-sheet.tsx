@@ -1,5 +1,5 @@
 import type { JointContent } from '@clampwright/core/joint';
-import { say } from '@clampwright/core/language';
+import { say, sayConsequence, sayRule } from '@clampwright/core/language';
 import { showNumber } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -67,10 +67,11 @@ function JointFacts({ content }: { readonly content: JointContent }) {
     },
     {
       label: t('joint.decision'),
-      value:
-        decisionRule.kind === 'guarded'
-          ? say(language, 'rule.guarded', { factor: showNumber(decisionRule.factor, language) })
-          : say(language, 'rule.simple'),
+      value: sayRule(decisionRule, language),
+    },
+    {
+      label: t('joint.consequence'),
+      value: content.consequenceClass && sayConsequence(content.consequenceClass, language),
     },
     {
       label: t('joint.retorque'),

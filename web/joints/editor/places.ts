@@ -12,9 +12,10 @@ export const JOINT_PARTS = [
 ] as const;
 export type JointPart = (typeof JOINT_PARTS)[number];
 
-/** The part that a field belongs to; the unit of the work stands with the name. */
+/** The part that a field belongs to; the unit of the work stands with the name, the consequence class with the rule. */
 export function partOf(field: string): JointPart | undefined {
   const head = /^\w+/.exec(field)?.[0];
+  if (head === 'consequenceClass') return 'decisionRule';
   return head === 'torqueUnit' ? 'name' : JOINT_PARTS.find((part) => part === head);
 }
 

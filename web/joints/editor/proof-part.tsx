@@ -1,4 +1,5 @@
-import { say } from '@clampwright/core/language';
+import { CONSEQUENCE_CLASSES } from '@clampwright/core/joint';
+import { say, sayConsequence } from '@clampwright/core/language';
 import type { Stage } from '@clampwright/core/procedure';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
@@ -9,7 +10,8 @@ import { KeptDerivation } from '../derive/kept-derivation.tsx';
 import type { JointForm } from '../form/joint-form.ts';
 
 const SOURCES = ['maker', 'standard', 'trial', 'derived'] as const;
-const RULES = ['simple', 'guarded'] as const;
+const RULES = ['simple', 'guarded', 'risk'] as const;
+const CONSEQUENCES = ['none', ...CONSEQUENCE_CLASSES] as const;
 
 export interface JointPartProps {
   readonly form: JointForm;
@@ -54,6 +56,7 @@ export function SourcePart({ form, stages, onChange }: SourcePartProps) {
 /** When a pull counts as within. */
 export function DecisionPart({ form, onChange }: JointPartProps) {
   const { t } = useTranslation('lead');
+  const language = useLanguage();
   const { decisionRule } = form;
   return (
     <Sheet title={t('joint.decision')} anchor="decisionRule">
@@ -73,8 +76,26 @@ export function DecisionPart({ form, onChange }: JointPartProps) {
             onChange={(factor) => onChange({ decisionRule: { ...decisionRule, factor } })}
           />
         ) : null}
+        {decisionRule.kind === 'risk' ? (
+          <FormFigure
+            field="decisionRule.maximum"
+            label={t('joint.decision-maximum')}
+            hint={t('joint.decision-maximum-hint')}
+            value={decisionRule.maximumPercent}
+            onChange={(maximumPercent) => onChange({ decisionRule: { ...decisionRule, maximumPercent } })}
+          />
+        ) : null}
       </div>
       <p className="soft">{t(`joint.decision-${decisionRule.kind}-about`)}</p>
+      <Select
+        label={t('joint.consequence')}
+        value={form.consequenceClass}
+        options={CONSEQUENCES.map((value) => ({
+          value,
+          label: value === 'none' ? t('joint.consequence-none') : sayConsequence(value, language),
+        }))}
+        onChange={(consequenceClass) => onChange({ consequenceClass })}
+      />
     </Sheet>
   );
 }

@@ -73,7 +73,8 @@ export const BLANK_JOINT: JointForm = {
   numbersSource: { kind: 'maker', text: '', derivation: undefined },
   cautions: [],
   rework: { rule: 'loosen-and-repeat', underContinues: true, maximumAttempts: '3' },
-  decisionRule: { kind: 'simple', factor: '' },
+  decisionRule: { kind: 'simple', factor: '', maximumPercent: '' },
+  consequenceClass: 'none',
   torqueUnit: 'N·m',
   retorque: { used: false, after: '', unit: 'km', note: '' },
 };

@@ -17,10 +17,12 @@ export function formOf(content: JointContent, language: Language): JointForm {
     numbersSource: { derivation: undefined, ...content.numbersSource },
     cautions: content.cautions.map((text, index) => ({ key: index + 1, text })),
     rework: { ...content.rework, maximumAttempts: asTyped(content.rework.maximumAttempts, language) },
-    decisionRule:
-      decisionRule.kind === 'guarded'
-        ? { kind: 'guarded', factor: asTyped(decisionRule.factor, language) }
-        : { kind: 'simple', factor: '' },
+    decisionRule: {
+      kind: decisionRule.kind,
+      factor: decisionRule.kind === 'guarded' ? asTyped(decisionRule.factor, language) : '',
+      maximumPercent: decisionRule.kind === 'risk' ? asTyped(decisionRule.maximum * 100, language) : '',
+    },
+    consequenceClass: content.consequenceClass ?? 'none',
     torqueUnit: content.torqueUnit,
     retorque: retorque
       ? { used: true, after: asTyped(retorque.after, language), unit: retorque.unit, note: retorque.note }

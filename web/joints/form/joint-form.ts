@@ -1,4 +1,11 @@
-import type { DecisionRule, Derivation, FastenerSpec, JointContent, Rework } from '@clampwright/core/joint';
+import type {
+  ConsequenceClass,
+  DecisionRule,
+  Derivation,
+  FastenerSpec,
+  JointContent,
+  Rework,
+} from '@clampwright/core/joint';
 import type { Layout, Order } from '@clampwright/core/layout';
 import type { StageKind, TypedWindow } from '@clampwright/core/procedure';
 import type { TorqueUnit } from '@clampwright/core/quantity';
@@ -86,7 +93,12 @@ export interface JointForm {
     readonly underContinues: boolean;
     readonly maximumAttempts: string;
   };
-  readonly decisionRule: { readonly kind: DecisionRule['kind']; readonly factor: string };
+  readonly decisionRule: {
+    readonly kind: DecisionRule['kind'];
+    readonly factor: string;
+    readonly maximumPercent: string;
+  };
+  readonly consequenceClass: ConsequenceClass | 'none';
   readonly torqueUnit: TorqueUnit;
   readonly retorque: {
     readonly used: boolean;

@@ -72,6 +72,7 @@ function contentOf(form: JointForm, { fastener, layout, stages }: Parts, reader:
     rework: readRework(form, reader),
     decisionRule: readDecisionRule(form, reader),
     torqueUnit: form.torqueUnit,
+    ...(form.consequenceClass === 'none' ? {} : { consequenceClass: form.consequenceClass }),
     ...(form.retorque.used ? { retorque: readRetorque(form, reader) } : {}),
   });
 }
@@ -99,9 +100,17 @@ const readRework = ({ rework }: JointForm, reader: Reader) =>
   });
 
 function readDecisionRule({ decisionRule }: JointForm, reader: Reader) {
-  if (decisionRule.kind === 'simple') return { kind: decisionRule.kind };
-  const wants = { isPositive: true, to: 2 } as const;
-  return whole({ kind: decisionRule.kind, factor: reader.number('decisionRule.factor', decisionRule.factor, wants) });
+  const { kind, factor, maximumPercent } = decisionRule;
+  switch (kind) {
+    case 'simple':
+      return { kind };
+    case 'guarded':
+      return whole({ kind, factor: reader.number('decisionRule.factor', factor, { isPositive: true, to: 2 }) });
+    case 'risk': {
+      const percent = reader.number('decisionRule.maximum', maximumPercent, { isPositive: true, to: 50 });
+      return whole({ kind, maximum: percent === undefined ? undefined : percent / 100 });
+    }
+  }
 }
 
 const readRetorque = ({ retorque }: JointForm, reader: Reader) =>

@@ -1,0 +1,21 @@
+import type { ConsequenceClass } from '../joint/consequence.ts';
+import type { DecisionRule } from '../joint/joint.ts';
+import type { Language } from '../quantity/language.ts';
+import { showNumber } from '../quantity/show-number.ts';
+import { say } from './say.ts';
+
+/** Which pulls a joint lets count as within. */
+export function sayRule(rule: DecisionRule, language: Language): string {
+  switch (rule.kind) {
+    case 'simple':
+      return say(language, 'rule.simple');
+    case 'guarded':
+      return say(language, 'rule.guarded', { factor: showNumber(rule.factor, language) });
+    case 'risk':
+      return say(language, 'rule.risk', { percent: showNumber(rule.maximum * 100, language) });
+  }
+}
+
+/** What follows when the joint fails. */
+export const sayConsequence = (consequenceClass: ConsequenceClass, language: Language): string =>
+  say(language, `consequence.${consequenceClass}`);
