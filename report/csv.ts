@@ -1,4 +1,5 @@
-import type { Cell, Document, TableBlock } from '@clampwright/core/record';
+import type { Language } from '@clampwright/core/quantity';
+import { type Block, type Cell, type Document, plotTable, type TableBlock } from '@clampwright/core/record';
 
 /** A leading character that a spreadsheet takes for the beginning of a formula. */
 const FORMULA = /^[=+\-@\t\r]/;
@@ -12,19 +13,24 @@ export function csvField(text: string): string {
 }
 
 /**
- * The tables of a document as one CSV file (RFC 4180: comma, CRLF, UTF-8). The caption of the table and the
+ * The tables of a document, and the figures of its plots, as one CSV file (RFC 4180: comma, CRLF, UTF-8). The caption of the table and the
  * title of the group stand in front of each row; a header comes wherever the columns change. Every line has
  * the same number of fields.
  *
  * @param name only the tables of this name; left out: all
  */
 export function renderCsv(document: Document, name?: string): string {
-  const tables = document.blocks.filter(
-    (block): block is TableBlock => block.kind === 'table' && (name === undefined || block.name === name),
-  );
+  const tables = document.blocks
+    .flatMap((block) => tablesOf(block, document.language))
+    .filter((table) => name === undefined || table.name === name);
   const width = Math.max(0, ...tables.map(({ columns }) => columns.length + 2));
   const lines = tables.flatMap((table, index) => [...header(table, tables[index - 1]), ...rows(table)]);
   return lines.map((fields) => `${padded(fields, width).map(csvField).join(',')}\r\n`).join('');
+}
+
+function tablesOf(block: Block, language: Language): readonly TableBlock[] {
+  if (block.kind === 'plot') return [plotTable(block, language)];
+  return block.kind === 'table' ? [block] : [];
 }
 
 function header(table: TableBlock, before: TableBlock | undefined): readonly (readonly string[])[] {

@@ -23,3 +23,23 @@ export const TONE_INKS: Readonly<Record<Tone, Ink>> = {
 
 /** Fine rules between rows; carries no meaning. */
 export const HAIRLINE = '#d8d3ca';
+
+/** Plots on white paper; what must not be is hatched as well. */
+export const PLOT_COLOURS = {
+  axis: INK_COLOURS.line,
+  line: INK_COLOURS.line,
+  quiet: INK_COLOURS.quiet,
+  grid: HAIRLINE,
+  well: '#eeebe5',
+  outside: INK_COLOURS.over,
+  band: { ground: '#dbe4f1', edge: '#7d96bd' },
+  bars: { ground: '#7d96bd', edge: INK_COLOURS.under },
+  window: { ground: '#d9eae4', edge: INK_COLOURS.within },
+} as const;
+
+/** Parts of one bar, beside each other: plain, hatched, empty. */
+export const PART_LOOKS = [
+  { ground: PLOT_COLOURS.bars.ground, isHatched: false },
+  { ground: '#ffffff', isHatched: true },
+  { ground: '#ffffff', isHatched: false },
+] as const;

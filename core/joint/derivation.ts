@@ -25,6 +25,8 @@ export const derivationOutputSchema = z.strictObject({
   /** What the same torque may leave in the joint, by the tightening factor. */
   leastPreloadN: z.number().positive(),
   nutFactor: z.number().positive(),
+  /** Fractions of the torque; absent in what was derived before they were kept. */
+  shares: z.strictObject({ pitch: z.number(), thread: z.number(), bearing: z.number() }).optional(),
   /** Share of the yield strength that the upper limit of the window reaches at the friction given. */
   utilizationAtUpper: z.number().positive(),
 });

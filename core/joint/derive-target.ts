@@ -80,6 +80,7 @@ function derivationOf(wanted: TargetWanted, worked: AssemblyTorque, target: numb
       preloadN: worked.preloadN,
       leastPreloadN,
       nutFactor: worked.nutFactor,
+      shares: worked.shares,
       utilizationAtUpper: (utilization * filled.upperNm) / worked.torqueNm,
     },
     filled,

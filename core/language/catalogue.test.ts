@@ -1,36 +1,39 @@
 import { describe, expect, it } from 'vitest';
-import { LANGUAGES } from '../quantity/language.ts';
+import { LANGUAGES, type Language } from '../quantity/language.ts';
 import { fill, placeholders } from './catalogue.ts';
-import { english } from './english.ts';
+import { mechanicsCatalogue } from './mechanics/say.ts';
 import { catalogue, say } from './say.ts';
 
-const keys = Object.keys(english);
 const others = LANGUAGES.filter((language) => language !== 'en');
+type Texts = Readonly<Record<string, string>>;
 
-describe('the catalogues', () => {
+describe.each<readonly [string, (language: Language) => Texts]>([
+  ['the trade', catalogue],
+  ['plots and mechanics', mechanicsCatalogue],
+])('the catalogues of %s', (_what, textsOf) => {
   it.each(others)('%s has exactly the keys of English', (language) => {
-    expect(Object.keys(catalogue(language)).toSorted()).toEqual(keys.toSorted());
+    expect(Object.keys(textsOf(language)).toSorted()).toEqual(Object.keys(textsOf('en')).toSorted());
   });
 
   it.each(others)('%s fills the same placeholders as English', (language) => {
-    const theirs = Object.entries(catalogue(language)).map(([key, text]) => [key, placeholders(text).toSorted()]);
-    const ours = new Map(Object.entries(english).map(([key, text]) => [key, placeholders(text).toSorted()]));
+    const theirs = Object.entries(textsOf(language)).map(([key, text]) => [key, placeholders(text).toSorted()]);
+    const ours = new Map(Object.entries(textsOf('en')).map(([key, text]) => [key, placeholders(text).toSorted()]));
     expect(theirs).toEqual(theirs.map(([key]) => [key, ours.get(String(key))]));
   });
 
   it.each(LANGUAGES)('%s leaves no text empty and no stray space', (language) => {
-    const texts = Object.entries(catalogue(language));
+    const texts = Object.entries(textsOf(language));
     expect(texts.filter(([, text]) => text === '' || text !== text.trim() || text.includes('  '))).toEqual([]);
   });
 
   // Lexique des règles typographiques en usage à l'Imprimerie nationale: a no-break space before : ; ! ? and inside « » (from memory)
-  it('sets French punctuation with a no-break space', () => {
+  it('set French punctuation with a no-break space', () => {
     const loose = /(?<!\u00a0) ?[:;!?»](?= |$)|«(?!\u00a0)/;
-    expect(Object.entries(catalogue('fr')).filter(([, text]) => loose.test(text))).toEqual([]);
+    expect(Object.entries(textsOf('fr')).filter(([, text]) => loose.test(text))).toEqual([]);
   });
 
-  it('stays small: a language is no more than 16 kB', () => {
-    for (const language of LANGUAGES) expect(JSON.stringify(catalogue(language)).length).toBeLessThan(16_000);
+  it('stay small: a language is no more than 16 kB', () => {
+    for (const language of LANGUAGES) expect(JSON.stringify(textsOf(language)).length).toBeLessThan(16_000);
   });
 });
 

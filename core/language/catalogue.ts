@@ -10,11 +10,15 @@ type Placeholder<Text extends string> = Text extends `${string}{${infer Name}}${
   ? Name | Placeholder<Rest>
   : never;
 
-/** What must be filled in to say a text, read off the English one. */
-export type Params<K extends Key> = { readonly [Name in Placeholder<(typeof english)[K]>]: string | number };
+/** What a text has places for. */
+export type ParamsOf<Text extends string> = { readonly [Name in Placeholder<Text>]: string | number };
 
 /** Nothing to fill in: no parameter; something to fill in: all of it. */
-export type Filling<K extends Key> = [keyof Params<K>] extends [never] ? [] : [Params<K>];
+export type FillingOf<Text extends string> = [keyof ParamsOf<Text>] extends [never] ? [] : [ParamsOf<Text>];
+
+/** What must be filled in to say a text, read off the English one. */
+export type Params<K extends Key> = ParamsOf<(typeof english)[K]>;
+export type Filling<K extends Key> = FillingOf<(typeof english)[K]>;
 
 const PLACEHOLDER = /\{(\w+)\}/g;
 

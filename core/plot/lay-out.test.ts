@@ -71,3 +71,43 @@ it('stands on paper without marks', () => {
   expect(empty.shapes).toEqual([]);
   expect(empty.xTicks.length).toBeGreaterThan(1);
 });
+
+describe('measured places and bars', () => {
+  const axes = { x: { label: 'x', from: 0, to: 4 }, y: { label: 'y' } } as const;
+  const points = [
+    { x: 1, y: 12 },
+    { x: 3, y: 15, low: 13, high: 18 },
+  ];
+
+  it.each([
+    ['dot', 'MAAZMAAZ'],
+    ['cross', 'MLMLMLML'],
+  ] as const)('draw each as a %s, and how far it is uncertain', (sign, letters) => {
+    const [drawn] = layOutPlot({ ...axes, marks: [{ kind: 'points', name: 'm', sign, points }] }, PAPER, 'en').shapes;
+    expect(drawn?.kind === 'points' && drawn.path.match(/[MLAZ]/g)?.join('')).toBe(letters);
+    expect(drawn?.kind === 'points' && drawn.whiskers.match(/[ML]/g)?.join('')).toBe('MLMLML');
+  });
+
+  it('give the axis room for the uncertainty', () => {
+    const laid = layOutPlot({ ...axes, marks: [{ kind: 'points', name: 'm', sign: 'dot', points }] }, PAPER, 'en');
+    expect(laid.yTicks.map(({ text }) => text).slice(-1)).toEqual(['18']);
+  });
+
+  it('stand bars on nought, with room for their breadth', () => {
+    const plot: Plot = {
+      x: { label: 'x' },
+      y: { label: 'y' },
+      marks: [{ kind: 'bars', name: 'force', breadth: 1, points }],
+    };
+    const laid = layOutPlot(plot, PAPER, 'en');
+    expect([laid.yTicks[0]?.text, laid.xTicks[0]?.text, laid.xTicks.at(-1)?.text]).toEqual(['0', '0', '4']);
+    const [bars] = laid.shapes;
+    expect(bars?.kind === 'bars' && bars.path.match(/Z/g)?.length).toBe(2);
+  });
+});
+
+it('writes words in place of figures at an axis that has its own', () => {
+  const ticks = ['N1', 'N2', 'N3'].map((text, index) => ({ at: index + 1, text }));
+  const laid = layOutPlot({ x: { label: 'x', from: 0.5, to: 2.5, ticks }, y: { label: 'y' }, marks: [] }, PAPER, 'en');
+  expect(laid.xTicks.map(({ text }) => text)).toEqual(['N1', 'N2']);
+});

@@ -1,32 +1,12 @@
 import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
-import { type Mark, numbered, type Plot, type PlotAxis } from './plot.ts';
-import { spread } from './spread.ts';
+import type { Mark, Plot, PlotAxis } from './plot.ts';
+import { type Scale, type Shape, shapesOf } from './shapes.ts';
 import { roundRange, ticks } from './ticks.ts';
-
-/** One scale of a plot: data to places on the paper. */
-export interface Scale {
-  readonly from: number;
-  readonly to: number;
-  readonly place: (value: number) => number;
-}
 
 export interface Tick {
   readonly at: number;
   readonly text: string;
-}
-
-/** What is drawn, in order; paths in SVG's letters, which PDF takes as well. */
-export type Shape =
-  | { readonly kind: 'line'; readonly path: string; readonly isDashed: boolean }
-  | { readonly kind: 'band'; readonly path: string; readonly isHatched: boolean }
-  | { readonly kind: 'window'; readonly path: string }
-  | { readonly kind: 'limit'; readonly path: string; readonly number: number; readonly x: number; readonly y: number }
-  | { readonly kind: 'point'; readonly number: number; readonly x: number; readonly y: number; readonly label: Spot };
-
-export interface Spot {
-  readonly x: number;
-  readonly y: number;
 }
 
 export interface PlotLayout {
@@ -58,8 +38,9 @@ export function layOutPlot(plot: Plot, paper: Paper, language: Language): PlotLa
   const { width, height, letter } = paper;
   const [xFrom, xTo] = rangeOf(plot.x, plot.marks.flatMap(xOf), ticksAcross(paper));
   const [yFrom, yTo] = rangeOf(plot.y, plot.marks.flatMap(yOf), ticksDown(paper));
-  const yFigures = plot.y.isBare ? [] : ticks(yFrom, yTo, ticksDown(paper));
-  const widest = Math.max(1, ...yFigures.map((figure) => showNumber(figure, language).length));
+  const xWords = wordsOf(plot.x, [xFrom, xTo], ticksAcross(paper), language);
+  const yWords = wordsOf(plot.y, [yFrom, yTo], ticksDown(paper), language);
+  const widest = Math.max(1, ...yWords.map(({ text }) => text.length));
   const hasSideLimit = plot.marks.some((mark) => mark.kind === 'limit' && mark.along === 'y');
   const frame = {
     left: plot.y.isBare ? letter : (widest * DIGIT + AXIS_GAP) * letter,
@@ -69,15 +50,21 @@ export function layOutPlot(plot: Plot, paper: Paper, language: Language): PlotLa
   };
   const x = scale([xFrom, xTo], [frame.left, frame.right]);
   const y = scale([yFrom, yTo], [frame.bottom, frame.top]);
-  const xFigures = plot.x.isBare ? [] : ticks(xFrom, xTo, ticksAcross(paper));
   return {
     width,
     height,
     frame,
-    xTicks: xFigures.map((figure) => ({ at: x.place(figure), text: showNumber(figure, language) })),
-    yTicks: yFigures.map((figure) => ({ at: y.place(figure), text: showNumber(figure, language) })),
+    xTicks: xWords.map(({ at, text }) => ({ at: x.place(at), text })),
+    yTicks: yWords.map(({ at, text }) => ({ at: y.place(at), text })),
     shapes: shapesOf(plot.marks, x, y, { ...frame, letter }),
   };
+}
+
+/** What stands at the axis, at the figures of the axis. */
+function wordsOf(axis: PlotAxis, [from, to]: readonly [number, number], count: number, language: Language) {
+  if (axis.isBare) return [];
+  if (axis.ticks) return axis.ticks.filter(({ at }) => at >= from && at <= to);
+  return ticks(from, to, count).map((at) => ({ at, text: showNumber(at, language) }));
 }
 
 const ticksAcross = ({ width, letter }: Paper): number => Math.max(2, Math.round(width / (7 * letter)));
@@ -87,14 +74,18 @@ function rangeOf(axis: PlotAxis, values: readonly number[], count: number): read
   const all = [...values, axis.from, axis.to].filter((value) => value !== undefined && Number.isFinite(value));
   const known = all.filter((value) => value !== undefined);
   if (known.length === 0) return [0, 1];
-  return roundRange(Math.min(...known), Math.max(...known), count);
+  const [from, to] = [Math.min(...known), Math.max(...known)];
+  return axis.ticks && to > from ? [from, to] : roundRange(from, to, count);
 }
 
 function xOf(mark: Mark): readonly number[] {
   switch (mark.kind) {
     case 'line':
     case 'band':
+    case 'points':
       return mark.points.map((point) => point.x);
+    case 'bars':
+      return mark.points.flatMap(({ x }) => [x - mark.breadth / 2, x + mark.breadth / 2]);
     case 'window':
       return mark.along === 'x' ? [mark.from, mark.to] : [];
     case 'limit':
@@ -108,8 +99,12 @@ function yOf(mark: Mark): readonly number[] {
   switch (mark.kind) {
     case 'line':
       return mark.points.map((point) => point.y);
+    case 'bars':
+      return [0, ...mark.points.map((point) => point.y)];
     case 'band':
       return mark.points.flatMap((point) => [point.low, point.high]);
+    case 'points':
+      return mark.points.flatMap(({ y, low, high }) => [y, low ?? y, high ?? y]);
     case 'window':
       return mark.along === 'y' ? [mark.from, mark.to] : [];
     case 'limit':
@@ -123,113 +118,3 @@ function scale([from, to]: readonly [number, number], [start, end]: readonly [nu
   const perUnit = (end - start) / (to - from);
   return { from, to, place: (value) => start + (value - from) * perUnit };
 }
-
-interface Frame {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly letter: number;
-}
-
-function shapesOf(marks: readonly Mark[], x: Scale, y: Scale, frame: Frame): readonly Shape[] {
-  const numbers = new Map(numbered(marks).map((mark, index) => [mark, index + 1] as const));
-  const tops = labelPlaces(marks, 'x', x, frame);
-  const sides = labelPlaces(marks, 'y', y, frame);
-  return marks.map((mark): Shape => {
-    const number = mark.kind === 'limit' || mark.kind === 'point' ? (numbers.get(mark) ?? 0) : 0;
-    switch (mark.kind) {
-      case 'line':
-        return {
-          kind: 'line',
-          path: pathOf(mark.points.map((point) => [x.place(point.x), y.place(point.y)])),
-          isDashed: mark.isDashed ?? false,
-        };
-      case 'band':
-        return { kind: 'band', path: bandPath(mark.points, x, y), isHatched: mark.isHatched ?? false };
-      case 'window':
-        return { kind: 'window', path: windowPath(mark, x, y, frame) };
-      case 'limit':
-        return limitShape(mark, number, { x, y, frame, label: tops.get(mark) ?? sides.get(mark) ?? 0 });
-      case 'point':
-        return pointShape(mark.at, number, { x, y, frame });
-    }
-  });
-}
-
-/** Numbers of limits stand outside of the frame, apart from each other. */
-function labelPlaces(
-  marks: readonly Mark[],
-  along: 'x' | 'y',
-  { place }: Scale,
-  frame: Frame,
-): ReadonlyMap<Mark, number> {
-  const limits = marks.filter((mark) => mark.kind === 'limit' && mark.along === along);
-  const wanted = limits.map((mark) => place(mark.kind === 'limit' ? mark.at : 0));
-  const [from, to] = along === 'x' ? [frame.left, frame.right] : [frame.top, frame.bottom];
-  const places = spread(wanted, 1.7 * frame.letter, from, to);
-  return new Map(limits.map((mark, index) => [mark, places[index] ?? 0] as const));
-}
-
-interface Place {
-  readonly x: Scale;
-  readonly y: Scale;
-  readonly frame: Frame;
-}
-
-/** A line across, with a bent end that leads to its number. */
-function limitShape(
-  mark: Extract<Mark, { kind: 'limit' }>,
-  number: number,
-  { x, y, frame, label }: Place & { readonly label: number },
-): Shape {
-  const half = frame.letter / 2;
-  if (mark.along === 'x') {
-    const at = x.place(mark.at);
-    const path = pathOf([
-      [at, frame.bottom],
-      [at, frame.top],
-      [label, frame.top - half],
-    ]);
-    return { kind: 'limit', path, number, x: label, y: frame.top - 1.3 * frame.letter };
-  }
-  const at = y.place(mark.at);
-  const path = pathOf([
-    [frame.left, at],
-    [frame.right, at],
-    [frame.right + half, label],
-  ]);
-  return { kind: 'limit', path, number, x: frame.right + 1.3 * frame.letter, y: label };
-}
-
-/** The number stands up and left of its point, where a rising curve is not; down and right where there is no room. */
-function pointShape(at: { readonly x: number; readonly y: number }, number: number, { x, y, frame }: Place): Shape {
-  const [left, top] = [x.place(at.x), y.place(at.y)];
-  const away = 1.25 * frame.letter;
-  const hasRoom = left - away - frame.letter > frame.left && top - away - frame.letter > frame.top - frame.letter;
-  const side = hasRoom ? -1 : 1;
-  return { kind: 'point', number, x: left, y: top, label: { x: left + side * away, y: top + side * away } };
-}
-
-function windowPath(mark: Extract<Mark, { kind: 'window' }>, x: Scale, y: Scale, frame: Frame): string {
-  const [left, right] = mark.along === 'x' ? [x.place(mark.from), x.place(mark.to)] : [frame.left, frame.right];
-  const [top, bottom] = mark.along === 'y' ? [y.place(mark.to), y.place(mark.from)] : [frame.top, frame.bottom];
-  return `${pathOf([
-    [left, top],
-    [right, top],
-    [right, bottom],
-    [left, bottom],
-  ])}Z`;
-}
-
-function bandPath(points: Extract<Mark, { kind: 'band' }>['points'], x: Scale, y: Scale): string {
-  const there = points.map((point) => [x.place(point.x), y.place(point.high)] as const);
-  const back = points.toReversed().map((point) => [x.place(point.x), y.place(point.low)] as const);
-  return there.length === 0 ? '' : `${pathOf([...there, ...back])}Z`;
-}
-
-/** Hundredths of a point are finer than any printer. */
-const figure = (value: number): string => String(Math.round(value * 100) / 100);
-
-const pathOf = (places: readonly (readonly [number, number])[]): string =>
-  places.map(([left, top], index) => `${index === 0 ? 'M' : 'L'}${figure(left)} ${figure(top)}`).join('');

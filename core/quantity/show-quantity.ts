@@ -26,3 +26,7 @@ export const showTorque = (torqueNm: number, unit: TorqueUnit, language: Languag
 /** An angle as screen, report and command line show it: `61.5°`. */
 export const showAngle = (angleDeg: number, language: Language): string =>
   `${showNumber(angleDeg, language, { decimals: 1 })}°`;
+
+/** A share of a whole in percent, three digits: `38.2 %`. */
+export const showShare = (share: number, language: Language): string =>
+  `${showNumber(Number((share * 100).toPrecision(3)), language)}${NO_BREAK_SPACE}%`;

@@ -3,6 +3,7 @@ import type { StepShown } from '../joint/step-shown.ts';
 import { sayDate } from '../language/dates.ts';
 import { sayDerivation } from '../language/derivation.ts';
 import { say } from '../language/say.ts';
+import { derivedPictures } from '../picture/derived-target.ts';
 import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import type { Block, TableBlock } from './document.ts';
@@ -24,6 +25,12 @@ export function derivationBlocks({ ref, joint }: JobJoint, language: Language): 
       ],
     },
     { kind: 'facts', size: 'normal', facts: sayDerivation(derivation, torqueUnit, language) },
+    ...derivedPictures(derivation, torqueUnit, language).map((picture) => ({
+      kind: 'plot' as const,
+      name: picture.kind === 'shares' ? 'torque-shares' : 'torque-to-preload',
+      about: ref,
+      picture,
+    })),
     ...(derivation.steps.length === 0 ? [] : [stepTable(ref, derivation.steps, language)]),
     {
       kind: 'note',

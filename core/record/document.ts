@@ -1,3 +1,4 @@
+import type { Picture } from '../plot/picture.ts';
 import type { Language } from '../quantity/language.ts';
 import type { Verdict } from '../verdict/verdict.ts';
 
@@ -27,6 +28,7 @@ export type Block =
   | { readonly kind: 'facts'; readonly size: 'big' | 'normal'; readonly facts: readonly Fact[] }
   | TableBlock
   | DrawingBlock
+  | PlotBlock
   /** What must not be overlooked. */
   | { readonly kind: 'note'; readonly tone: Tone; readonly title: string; readonly lines: readonly string[] }
   | { readonly kind: 'seal'; readonly facts: readonly Fact[]; readonly barcode: Barcode; readonly text: string }
@@ -121,4 +123,14 @@ export interface DrawingLabel {
   readonly yMm: number;
   readonly sizeMm: number;
   readonly ink: Ink;
+}
+
+/** A plot, laid out by each renderer for its own paper. */
+export interface PlotBlock {
+  readonly kind: 'plot';
+  /** Which plot of the document this is; its figures are a table of this name. */
+  readonly name: string;
+  /** Before the title of the picture, such as the joint it is of; may be empty. */
+  readonly about: string;
+  readonly picture: Picture;
 }

@@ -12,6 +12,7 @@ export * from './file.ts';
 export { findCell, fold, foldOn } from './fold.ts';
 export { uuidV7, uuidV8 } from './identity.ts';
 export { openJob } from './open.ts';
+export { plotCaption, plotTable } from './plot-table.ts';
 export { recordDocument } from './record-document.ts';
 export { keyFingerprint, publicKeyOf, sealChain, sealHolds } from './seal.ts';
 export type { Attempt, CellState, JobState, JointState, Need } from './state.ts';

@@ -1,4 +1,4 @@
-import { verdictMark } from '@clampwright/core/layout';
+import type { Language } from '@clampwright/core/quantity';
 import type {
   Block,
   Cell,
@@ -8,7 +8,6 @@ import type {
   DrawingLabel,
   DrawingPath,
   Fact,
-  Mark,
   Row,
   RowGroup,
   TableBlock,
@@ -17,6 +16,8 @@ import type {
 import { qrPath } from '../barcode.ts';
 import { INK_COLOURS, TONE_INKS } from '../palette.ts';
 import { type Html, html } from './escape.ts';
+import { mark } from './mark.ts';
+import { PLOT_HATCHES, plot } from './plot.ts';
 import { STYLE_SHEET } from './style.ts';
 
 /** A document as one HTML page that needs nothing else: no script, no image, nothing loaded from anywhere. */
@@ -34,7 +35,7 @@ export function renderHtml(document: Document): string {
 ${document.banner === undefined ? [] : html`<div class="banner">${document.banner}</div>`}
 <h1>${document.title}</h1>
 <p class="subject">${document.subject}</p>
-${document.blocks.map(block)}
+${document.blocks.some(({ kind }) => kind === 'plot') ? PLOT_HATCHES : []}${document.blocks.map((content) => block(content, document.language))}
 <footer>${document.reference}</footer>
 </body>
 </html>
@@ -42,7 +43,7 @@ ${document.blocks.map(block)}
   return page.markup;
 }
 
-function block(content: Block): Html {
+function block(content: Block, language: Language): Html {
   switch (content.kind) {
     case 'heading':
       return content.level === 1 ? html`<h2>${content.text}</h2>\n` : html`<h3>${content.text}</h3>\n`;
@@ -56,6 +57,8 @@ function block(content: Block): Html {
       return table(content);
     case 'drawing':
       return drawing(content);
+    case 'plot':
+      return plot(content, language);
     case 'note':
       return note(content.tone, content.title, content.lines);
     case 'seal':
@@ -111,12 +114,6 @@ function tableRow({ cells, voice }: Row, columns: readonly Column[]): Html {
 
 const cellContent = (cell: Cell, voice: Row['voice']): Html =>
   cell.verdict ? html`${mark(cell.verdict, voice === 'quiet')}${cell.text}` : html`${cell.text}`;
-
-function mark(verdict: Mark['verdict'], isQuiet: boolean): Html {
-  const ink = isQuiet || verdict === 'none' ? 'quiet' : verdict;
-  const hollow = verdict === 'none' ? ' hollow' : '';
-  return html`<svg class="mark ink-${ink}${hollow}" viewBox="-5 -5 10 10" aria-hidden="true"><path d="${verdictMark(verdict, 10)}"/></svg>`;
-}
 
 function drawing({ caption, alt, viewBox, paths, labels, key }: DrawingBlock): Html {
   const box = `${viewBox.x} ${viewBox.y} ${viewBox.width} ${viewBox.height}`;

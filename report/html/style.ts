@@ -1,4 +1,4 @@
-import { HAIRLINE, INK_COLOURS } from '../palette.ts';
+import { HAIRLINE, INK_COLOURS, PLOT_COLOURS } from '../palette.ts';
 
 const INK_RULES = Object.entries(INK_COLOURS)
   .map(([ink, colour]) => `.ink-${ink}{--ink:${colour}}`)
@@ -44,6 +44,33 @@ td{border-bottom:1px solid var(--hair);vertical-align:top;white-space:pre-line}
 .note li{white-space:pre-line}
 figure{margin:1rem 0;text-align:center}
 figure svg.drawing{width:min(100%,34rem);max-height:24rem}
+.hatches{position:absolute;width:0;height:0}
+.plot{text-align:left;break-inside:avoid}
+.plot figcaption{font-weight:600;font-size:.94rem;color:var(--line);margin-bottom:.35rem}
+.plot>svg{display:block;width:min(100%,35rem);overflow:visible}
+.plot text{font-size:13px;font-weight:600;fill:var(--line)}
+.plot text.soft{font-weight:400;fill:var(--quiet)}
+.plot .soft{color:var(--quiet);font-size:.84rem}
+.plot .grid{stroke:var(--hair);fill:none}
+.plot .axis,.plot .cross,.plot .whiskers,.plot .edge{stroke:var(--line);stroke-width:1.3;fill:none}
+.plot .whiskers{stroke:var(--quiet)}
+.plot .line{stroke:var(--line);stroke-width:2.2;fill:none;stroke-linejoin:round}
+.plot .dashed{stroke:var(--quiet);stroke-width:1.4;stroke-dasharray:6 4}
+.plot .band{fill:${PLOT_COLOURS.band.ground};stroke:${PLOT_COLOURS.band.edge};fill-opacity:.8}
+.plot .bars{fill:${PLOT_COLOURS.bars.ground}}
+.plot .window{fill:${PLOT_COLOURS.window.ground};stroke:${PLOT_COLOURS.window.edge};stroke-dasharray:2 3}
+.plot .outside{fill:url(#hatch-outside);stroke:${PLOT_COLOURS.outside}}
+.plot .dot,.plot .tag,.plot .limit{fill:var(--line)}
+.plot .ring{fill:#fff;stroke:var(--line);stroke-width:1.8}
+.plot .well{fill:${PLOT_COLOURS.well}}
+.plot text.number{fill:#fff;font-size:12px}
+.plot-key,.plot-bars{list-style:none;margin:.4rem 0;padding:0;max-width:35rem;font-size:.86rem}
+.plot-key{display:flex;flex-wrap:wrap;gap:.15rem 1.4rem}
+.plot-key li{display:flex;gap:.5rem}
+.plot-key svg{flex:none;width:26px;height:18px}
+.plot-bars .words{display:flex;justify-content:space-between;gap:1rem}
+.plot-bars svg:not(.mark){display:block;width:100%;height:.9rem}
+.plot-bars li{margin-bottom:.4rem}
 .key{display:flex;flex-wrap:wrap;justify-content:center;gap:.3rem 1.4rem;font-size:.85rem;margin:.4rem 0;color:var(--line)}
 figcaption{font-size:.85rem}
 .seal{display:grid;grid-template-columns:1fr 11rem;gap:1.2rem;align-items:start}

@@ -3,6 +3,7 @@ import { setDrawing } from './drawing-block.ts';
 import { setFacts, setFigures } from './facts-block.ts';
 import { setNote } from './note-block.ts';
 import { furnishPages, setTitle } from './page-furniture.ts';
+import { setPlot } from './plot-block.ts';
 import { setSeal } from './seal-block.ts';
 import { Sheet } from './sheet.ts';
 import { setTable } from './table-block.ts';
@@ -37,6 +38,8 @@ function setBlock(sheet: Sheet, document: Document, block: Block, next: Block | 
       return setTable(sheet, block, document.language);
     case 'drawing':
       return setDrawing(sheet, block);
+    case 'plot':
+      return setPlot(sheet, block, document.language);
     case 'note':
       return setNote(sheet, block.tone, block.title, block.lines);
     case 'seal':
@@ -53,6 +56,8 @@ function roomFor(next: Block | undefined): number {
       return 270;
     case 'drawing':
       return 380;
+    case 'plot':
+      return next.picture.kind === 'plot' ? 310 : 120;
     case 'heading':
       return 110;
     case 'paragraph':

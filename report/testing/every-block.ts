@@ -1,6 +1,88 @@
-import type { Document } from '@clampwright/core/record';
+import type { Document, PlotBlock } from '@clampwright/core/record';
 
 const LONG = 'Ein langer Grund mit „Anführung“, <Klammern> & Zeichen, der über viele Zeilen läuft. '.repeat(24).trim();
+
+/** Every mark that a plot has, and every kind of bar. */
+const PLOTS: readonly PlotBlock[] = [
+  {
+    kind: 'plot',
+    name: 'every-mark',
+    about: 'J1 <joint>',
+    picture: {
+      kind: 'plot',
+      title: 'Force & angle',
+      plot: {
+        x: { label: 'Position', ticks: [1, 2, 3, 4].map((at) => ({ at, text: `N${at}` })), from: 0, to: 5 },
+        y: { label: 'Force, kN', from: 0 },
+        marks: [
+          { kind: 'window', name: 'Window', along: 'y', from: 20, to: 30, reads: '20 kN – 30 kN' },
+          {
+            kind: 'band',
+            name: 'Scatter',
+            points: [
+              { x: 0, low: 10, high: 15 },
+              { x: 5, low: 14, high: 22 },
+            ],
+          },
+          { kind: 'bars', name: 'Force', breadth: 0.6, points: [1, 2, 3].map((x) => ({ x, y: 20 + x })) },
+          { kind: 'bars', name: 'Outside', breadth: 0.6, isHatched: true, points: [{ x: 4, y: 34 }] },
+          {
+            kind: 'line',
+            name: 'Mean',
+            points: [
+              { x: 0, y: 22 },
+              { x: 5, y: 22 },
+            ],
+          },
+          {
+            kind: 'line',
+            name: 'Wanted',
+            isDashed: true,
+            points: [
+              { x: 0, y: 25 },
+              { x: 5, y: 25 },
+            ],
+          },
+          ...(['dot', 'ring', 'cross'] as const).map((sign, index) => ({
+            kind: 'points' as const,
+            name: `Measured ${sign}`,
+            sign,
+            points: [{ x: index + 1, y: 26 + index, low: 24 + index, high: 27 + index }],
+          })),
+          { kind: 'limit', name: 'Yield', along: 'y', at: 38, reads: '38 kN' },
+          { kind: 'limit', name: 'Stop', along: 'x', at: 2.5 },
+          { kind: 'point', name: 'Peak', at: { x: 4, y: 34 }, reads: '34 kN' },
+        ],
+      },
+    },
+  },
+  {
+    kind: 'plot',
+    name: 'shares',
+    about: '',
+    picture: {
+      kind: 'shares',
+      title: 'Shares',
+      parts: [0.1, 0.4, 0.5].map((share, index) => ({ name: `Part ${index}`, share, text: `${share * 100} %` })),
+    },
+  },
+  {
+    kind: 'plot',
+    name: 'margins',
+    about: '',
+    picture: {
+      kind: 'bars',
+      title: 'Margins',
+      whole: 2,
+      limit: { at: 1, text: 'what is asked for' },
+      parts: [
+        { name: 'Holds', share: 1.6, text: '1.6', verdict: 'within', note: 'ISO 898-1' },
+        { name: 'Fails', share: 0.7, text: '0.7', verdict: 'over', note: 'VDI 2230-1, R8' },
+        { name: 'Endless', share: 1e9, text: '–' },
+      ],
+    },
+  },
+];
 
 /** A document with every kind of block, texts that try the renderers, and a table over several pages. */
 export const everyBlock: Document = {
@@ -70,6 +152,7 @@ export const everyBlock: Document = {
         { verdict: 'none', text: 'not yet done' },
       ],
     },
+    ...PLOTS,
     {
       kind: 'seal',
       facts: [{ label: 'Head', value: 'ab'.repeat(32) }],

@@ -1,9 +1,10 @@
+import { showShare } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { z } from 'zod';
 import { useLanguage } from '../app/language.ts';
 import { Sheet } from '../parts/sheet.tsx';
 import { StateWord } from '../parts/state-word.tsx';
-import { percent, shownFigure } from './shown-figure.ts';
+import { shownFigure } from './shown-figure.ts';
 import { TableFrame } from './table-frame.tsx';
 import { toShown, type Units, unitOf } from './units.ts';
 import { useBenchWords } from './words.ts';
@@ -39,7 +40,7 @@ export function BothWays({ output, units, isRough }: BothWaysProps) {
   if (!read.success || !read.data.monteCarlo) return null;
   const { propagation, monteCarlo, agreement } = read.data;
   const force = (valueN: number) => shownFigure(toShown(valueN, 'preloadN', units), language);
-  const share = (value: number | undefined) => (value === undefined ? '–' : percent(value, language));
+  const share = (value: number | undefined) => (value === undefined ? '–' : showShare(value, language));
   const row = (name: string, cell: (way: Scatter) => string) =>
     [words.field(name), cell(propagation), cell(monteCarlo)] as const;
   const rows = [

@@ -1,5 +1,6 @@
+import { showShare } from '@clampwright/core/quantity';
 import { useLanguage } from '../app/language.ts';
-import { percent, shownFigure } from './shown-figure.ts';
+import { shownFigure } from './shown-figure.ts';
 import { TableFrame } from './table-frame.tsx';
 import { isShare, unitInName } from './unit-in-name.ts';
 import { toShown, type Units, unitOf } from './units.ts';
@@ -20,7 +21,7 @@ export function OutputTable({ label, rows, units }: OutputTableProps) {
   const language = useLanguage();
   const names = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   const cell = (name: string, value: unknown) => {
-    if (typeof value === 'number' && isShare(name)) return percent(value, language);
+    if (typeof value === 'number' && isShare(name)) return showShare(value, language);
     if (typeof value === 'number') return shownFigure(toShown(value, name, units), language);
     if (typeof value === 'boolean') return words.value(value ? 'yes' : 'no');
     return typeof value === 'string' ? words.value(value) : '–';

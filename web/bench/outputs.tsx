@@ -1,10 +1,10 @@
-import type { Unit } from '@clampwright/core/quantity';
+import { showShare, type Unit } from '@clampwright/core/quantity';
 import { VERDICTS } from '@clampwright/core/verdict';
 import { useLanguage } from '../app/language.ts';
 import { VerdictBadge } from '../parts/verdict-badge.tsx';
 import { isRecord } from './is-record.ts';
 import { OutputTable } from './output-table.tsx';
-import { percent, shownFigure } from './shown-figure.ts';
+import { shownFigure } from './shown-figure.ts';
 import { isShare } from './unit-in-name.ts';
 import { UnitSelect } from './unit-select.tsx';
 import { toShown, type Units, unitOf } from './units.ts';
@@ -119,7 +119,7 @@ function Single({ name, value, units, onUnit }: OutputProps) {
   if (typeof value === 'number') {
     return (
       <span className="output-figure">
-        {isShare(name) ? percent(value, language) : shownFigure(toShown(value, name, units), language)}
+        {isShare(name) ? showShare(value, language) : shownFigure(toShown(value, name, units), language)}
         <span className="output-unit">
           {' '}
           <UnitSelect

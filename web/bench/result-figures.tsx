@@ -1,10 +1,8 @@
+import { picturesOf } from '@clampwright/core/picture';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { Sheet } from '../parts/sheet.tsx';
-import { BarList } from '../plots/bar-list.tsx';
-import { PlotFigure } from '../plots/plot-figure.tsx';
-import { ShareBar } from '../plots/share-bar.tsx';
-import { figuresOf } from './figures/figures-of.ts';
+import { PictureFigure } from '../plots/picture-figure.tsx';
 import type { Units } from './units.ts';
 import { useBenchWords } from './words.ts';
 
@@ -19,26 +17,13 @@ export function ResultFigures({ input, output, units }: ResultFiguresProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const { field, value } = useBenchWords();
-  const figures = figuresOf(input, output, {
-    language,
-    units,
-    say: (word) => t(`bench.plot.${word}`),
-    field,
-    value,
-  });
-  if (figures.length === 0) return null;
+  const pictures = picturesOf(input, output, { language, units, field, value });
+  if (pictures.length === 0) return null;
   return (
     <Sheet title={t('bench.figures')}>
-      {figures.map((figure) => {
-        switch (figure.kind) {
-          case 'plot':
-            return <PlotFigure key={figure.title} {...figure} />;
-          case 'shares':
-            return <ShareBar key={figure.title} {...figure} />;
-          case 'bars':
-            return <BarList key={figure.title} {...figure} />;
-        }
-      })}
+      {pictures.map((picture) => (
+        <PictureFigure key={picture.title} picture={picture} />
+      ))}
     </Sheet>
   );
 }

@@ -20,7 +20,3 @@ export function shownFigure(value: number, language: Language): string {
 /** A formula of the registry, which is written with a decimal point, in the language's own sign. */
 export const inLanguage = (formula: string, language: Language): string =>
   language === 'en' ? formula : formula.replaceAll(', ', '; ').replace(/(\d)\.(\d)/g, '$1,$2');
-
-/** A share of a whole in percent, three digits. */
-export const percent = (share: number, language: Language): string =>
-  `${showNumber(Number((share * 100).toPrecision(3)), language)} %`;

@@ -1,19 +1,16 @@
-import type { SharePart } from './share-bar.tsx';
+import type { Picture } from '@clampwright/core/plot';
 import './plots.css';
 
-interface BarListProps {
-  readonly title: string;
-  readonly parts: readonly SharePart[];
-}
+type BarListProps = { readonly picture: Extract<Picture, { kind: 'bars' }> };
 
 /** Parts under each other, each with a bar as long as its share; a list to whoever hears it. */
-export const BarList = ({ title, parts }: BarListProps) => (
+export const BarList = ({ picture: { title, parts } }: BarListProps) => (
   <figure className="plot">
     <figcaption>{title}</figcaption>
-    <ul className="plot-bars">
+    <ul className="plot-parts">
       {parts.map(({ name, share, text }) => (
         <li key={name}>
-          <span className="plot-bars-words">
+          <span className="plot-parts-words">
             <span>{name}</span>
             <strong>{text}</strong>
           </span>

@@ -1,4 +1,11 @@
-import { layOutPlot, type Mark, numbered, type Plot, type PlotLayout, type Shape } from '@clampwright/core/plot';
+import {
+  layOutPlot,
+  type Picture,
+  type Plot,
+  type PlotLayout,
+  pictureInWords,
+  type Shape,
+} from '@clampwright/core/plot';
 import { useId, useMemo } from 'react';
 import { useLanguage } from '../app/language.ts';
 import { Hatch } from './hatch.tsx';
@@ -7,20 +14,14 @@ import { Tag } from './tag.tsx';
 import { useWidth } from './use-width.ts';
 import './plots.css';
 
-interface PlotFigureProps {
-  readonly title: string;
-  /** What the plot says, in a sentence, for those who do not see it. */
-  readonly text: string;
-  readonly plot: Plot;
-  /** Figure of a mark for the key, in the units of the plot. */
-  readonly figures: ReadonlyMap<string, string>;
-}
+type PlotFigureProps = { readonly picture: Extract<Picture, { kind: 'plot' }> };
 
 const LETTER_PX = 15;
 const FIRST_WIDTH_PX = 320;
 
 /** A plot as it is seen, with its key beneath; each mark is told by number, shape and word. */
-export function PlotFigure({ title, text, plot, figures }: PlotFigureProps) {
+export function PlotFigure({ picture }: PlotFigureProps) {
+  const { title, plot } = picture;
   const language = useLanguage();
   const [ref, widthPx] = useWidth<HTMLDivElement>(FIRST_WIDTH_PX);
   const hatchId = useId();
@@ -37,7 +38,7 @@ export function PlotFigure({ title, text, plot, figures }: PlotFigureProps) {
           width={layout.width}
           height={layout.height}
           role="img"
-          aria-label={`${title}. ${text}`}
+          aria-label={pictureInWords(picture)}
         >
           <defs>
             <Hatch id={hatchId} kind="outside" />
@@ -48,13 +49,10 @@ export function PlotFigure({ title, text, plot, figures }: PlotFigureProps) {
           ))}
         </svg>
       </div>
-      <PlotKey marks={plot.marks} numbers={numberOf(plot.marks)} figures={figures} hatchId={hatchId} />
+      <PlotKey marks={plot.marks} hatchId={hatchId} />
     </figure>
   );
 }
-
-const numberOf = (marks: readonly Mark[]): ReadonlyMap<Mark, number> =>
-  new Map(numbered(marks).map((mark, index) => [mark, index + 1] as const));
 
 function Axes({ layout, plot }: { readonly layout: PlotLayout; readonly plot: Plot }) {
   const { left, right, top, bottom } = layout.frame;
@@ -91,11 +89,19 @@ function ShapeDrawn({ shape, hatchId }: { readonly shape: Shape; readonly hatchI
   switch (shape.kind) {
     case 'line':
       return <path className={shape.isDashed ? 'plot-line plot-line-dashed' : 'plot-line'} d={shape.path} />;
+    case 'points':
+      return (
+        <g>
+          <path className="plot-whiskers" d={shape.whiskers} />
+          <path className={`plot-sign plot-sign-${shape.sign}`} d={shape.path} />
+        </g>
+      );
     case 'band':
+    case 'bars':
       return shape.isHatched ? (
         <path className="plot-outside" d={shape.path} fill={`url(#${hatchId})`} />
       ) : (
-        <path className="plot-band" d={shape.path} />
+        <path className={`plot-${shape.kind}`} d={shape.path} />
       );
     case 'window':
       return <path className="plot-window" d={shape.path} />;

@@ -1,27 +1,23 @@
-import type { Mark } from '@clampwright/core/plot';
+import { type KeyLine, keyOf, type Mark } from '@clampwright/core/plot';
 import { Tag } from './tag.tsx';
 
 interface PlotKeyProps {
   readonly marks: readonly Mark[];
-  readonly numbers: ReadonlyMap<Mark, number>;
-  /** Figure of a mark, by its name. */
-  readonly figures: ReadonlyMap<string, string>;
   readonly hatchId: string;
 }
 
 /** What each mark is and what it reads: the plot in words. */
-export function PlotKey({ marks, numbers, figures, hatchId }: PlotKeyProps) {
-  const named = marks.filter((mark, index) => marks.findIndex(({ name }) => name === mark.name) === index);
+export function PlotKey({ marks, hatchId }: PlotKeyProps) {
   return (
     <ul className="plot-key">
-      {named.map((mark) => (
+      {keyOf(marks).map(({ mark, number }) => (
         <li key={mark.name}>
           <svg viewBox="0 0 26 22" width="26" height="22" aria-hidden="true">
-            <Swatch mark={mark} number={numbers.get(mark)} hatchId={hatchId} />
+            <Swatch mark={mark} number={number} hatchId={hatchId} />
           </svg>
           <span>
             {mark.name}
-            {figures.has(mark.name) ? <strong> {figures.get(mark.name)}</strong> : null}
+            {mark.reads === undefined ? null : <strong> {mark.reads}</strong>}
           </span>
         </li>
       ))}
@@ -29,20 +25,24 @@ export function PlotKey({ marks, numbers, figures, hatchId }: PlotKeyProps) {
   );
 }
 
-interface SwatchProps {
-  readonly mark: Mark;
-  readonly number: number | undefined;
+interface SwatchProps extends KeyLine {
   readonly hatchId: string;
 }
+
+const RING = 'M8 11A5 5 0 0 1 18 11A5 5 0 0 1 8 11Z';
+const SIGNS = { dot: RING, ring: RING, cross: 'M8 6L18 16M8 16L18 6' } as const;
 
 function Swatch({ mark, number, hatchId }: SwatchProps) {
   switch (mark.kind) {
     case 'line':
       return <path className={mark.isDashed ? 'plot-line plot-line-dashed' : 'plot-line'} d="M1 11H25" />;
+    case 'points':
+      return <path className={`plot-sign plot-sign-${mark.sign}`} d={SIGNS[mark.sign]} />;
     case 'band':
+    case 'bars':
       return (
         <rect
-          className={mark.isHatched ? 'plot-outside' : 'plot-band'}
+          className={mark.isHatched ? 'plot-outside' : `plot-${mark.kind}`}
           fill={mark.isHatched ? `url(#${hatchId})` : undefined}
           x="1"
           y="4"

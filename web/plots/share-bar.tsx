@@ -1,27 +1,17 @@
-import { partBar } from '@clampwright/core/plot';
+import { type Picture, partBar, pictureInWords } from '@clampwright/core/plot';
 import { useId } from 'react';
 import { Hatch } from './hatch.tsx';
 import { useWidth } from './use-width.ts';
 import './plots.css';
 
-export interface SharePart {
-  readonly name: string;
-  /** Fraction of the whole. */
-  readonly share: number;
-  /** As it is written, such as `38 %`. */
-  readonly text: string;
-}
-
-interface ShareBarProps {
-  readonly title: string;
-  readonly parts: readonly SharePart[];
-}
+type ShareBarProps = { readonly picture: Extract<Picture, { kind: 'shares' }> };
 
 const HEIGHT_PX = 44;
 const KINDS = ['plain', 'first', 'second'] as const;
 
 /** A whole and its parts on one bar, each with its own hatching, named and told beneath. */
-export function ShareBar({ title, parts }: ShareBarProps) {
+export function ShareBar({ picture }: ShareBarProps) {
+  const { title, parts } = picture;
   const [ref, widthPx] = useWidth<HTMLDivElement>(320);
   const id = useId();
   const looks = (index: number) => {
@@ -34,7 +24,6 @@ export function ShareBar({ title, parts }: ShareBarProps) {
     parts.map(({ share }) => share),
     widthPx - 2,
   );
-  const told = parts.map(({ name, text }) => `${name} ${text}`).join(', ');
   return (
     <figure className="plot">
       <figcaption>{title}</figcaption>
@@ -44,7 +33,7 @@ export function ShareBar({ title, parts }: ShareBarProps) {
           width={widthPx}
           height={HEIGHT_PX}
           role="img"
-          aria-label={`${title}: ${told}`}
+          aria-label={pictureInWords(picture)}
         >
           <defs>
             <Hatch id={`${id}-first`} kind="first" />

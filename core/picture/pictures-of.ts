@@ -1,5 +1,5 @@
+import type { Picture } from '../plot/picture.ts';
 import { contributions } from './contributions.ts';
-import type { BenchFigure } from './figure.ts';
 import { givingWay } from './giving-way.ts';
 import type { Scribe } from './scribe.ts';
 import { spreadOfPreload } from './spread-of-preload.ts';
@@ -7,8 +7,8 @@ import { torqueOverAngle } from './torque-over-angle.ts';
 import { torqueShares } from './torque-shares.ts';
 import { torqueToPreload } from './torque-to-preload.ts';
 
-/** What is drawn of a result. Each drawing looks for what it needs and draws nothing of other results. */
-export function figuresOf(input: unknown, output: unknown, scribe: Scribe): readonly BenchFigure[] {
+/** What is drawn of a calculation's result. Each drawing looks for what it needs and draws nothing of other results. */
+export function picturesOf(input: unknown, output: unknown, scribe: Scribe): readonly Picture[] {
   return [
     ...torqueToPreload(input, output, scribe),
     ...torqueOverAngle(output, scribe),

@@ -1,7 +1,8 @@
-import type { Mark, PlotPoint } from '@clampwright/core/plot';
 import { z } from 'zod';
-import type { BenchFigure } from './figure.ts';
-import { angles, forces, type Measure, type Scribe, torques } from './scribe.ts';
+import { sayMechanics } from '../language/mechanics/say.ts';
+import type { Picture } from '../plot/picture.ts';
+import type { Mark, PlotPoint } from '../plot/plot.ts';
+import { angles, forces, type Scribe, torques } from './scribe.ts';
 
 const pointSchema = z.object({ angleDeg: z.number(), preloadN: z.number(), torqueNm: z.number().optional() });
 type CurvePoint = z.infer<typeof pointSchema>;
@@ -17,44 +18,52 @@ const outputSchema = z.object({
   torqueWindow: z.object({ lowNm: z.number(), highNm: z.number() }).optional(),
   curve: z.array(pointSchema).min(2),
 });
+type Worked = z.infer<typeof outputSchema>;
 
 /** What the wrench is expected to show over the angle; preload where no friction tells the torque. */
-export function torqueOverAngle(output: unknown, scribe: Scribe): readonly BenchFigure[] {
+export function torqueOverAngle(output: unknown, scribe: Scribe): readonly Picture[] {
   const read = outputSchema.safeParse(output);
   if (!read.success) return [];
-  const { say } = scribe;
-  const worked = read.data;
-  const hasTorque = worked.curve.every((point) => point.torqueNm !== undefined);
+  const { language } = scribe;
+  const hasTorque = read.data.curve.every((point) => point.torqueNm !== undefined);
+  const up = hasTorque ? torques(scribe) : forces(scribe);
+  return [
+    {
+      kind: 'plot',
+      title: sayMechanics(language, hasTorque ? 'plot.torque-over-angle' : 'plot.preload-over-angle'),
+      plot: {
+        x: { label: `${sayMechanics(language, 'plot.angle')}, ${angles(scribe).unit}` },
+        y: { label: `${sayMechanics(language, hasTorque ? 'plot.torque' : 'plot.preload')}, ${up.unit}`, from: 0 },
+        marks: marksOf(read.data, hasTorque, scribe),
+      },
+    },
+  ];
+}
+
+function marksOf(worked: Worked, hasTorque: boolean, scribe: Scribe): readonly Mark[] {
+  const { language } = scribe;
   const angle = angles(scribe);
   const up = hasTorque ? torques(scribe) : forces(scribe);
   const height = (point: CurvePoint) => (hasTorque ? (point.torqueNm ?? 0) : point.preloadN);
   const at = (x: number, y: number): PlotPoint => ({ x: angle.of(x), y: up.of(y) });
-  const figures = new Map<string, string>();
-  const point = (name: string, x: number, y: number): Mark => {
-    figures.set(name, `${angle.show(x)}, ${up.show(y)}`);
-    return { kind: 'point', name, at: at(x, y) };
-  };
+  const point = (name: string, x: number, y: number): Mark => ({
+    kind: 'point',
+    name,
+    at: at(x, y),
+    reads: `${angle.show(x)}, ${up.show(y)}`,
+  });
   const endY = hasTorque ? (worked.finalTorqueNm ?? heightAt(worked.curve, worked.angleDeg, height)) : worked.preloadN;
-  const marks: Mark[] = [
-    ...finalWindow(hasTorque ? worked.torqueWindow : undefined, up, say('final-window'), figures),
-    ...elasticLine(worked.curve, worked.yieldAngleDeg, say('elastic'), (x, y) => at(x, y), height),
-    { kind: 'line', name: say('expected'), points: worked.curve.map((one) => at(one.angleDeg, height(one))) },
-    point(say('snug'), 0, heightAt(worked.curve, 0, height)),
-    ...yieldPoint(worked, height, (x, y) => point(say('yield'), x, y)),
-    point(say('end'), worked.angleDeg, endY),
-  ];
   return [
+    ...finalWindow(hasTorque ? worked.torqueWindow : undefined, scribe),
+    ...elasticLine(worked, sayMechanics(language, 'plot.elastic'), at, height),
     {
-      kind: 'plot',
-      title: say(hasTorque ? 'torque-over-angle' : 'preload-over-angle'),
-      text: [...figures].map(([name, figure]) => `${name}: ${figure}`).join('; '),
-      plot: {
-        x: { label: `${say('angle')}, ${angle.unit}` },
-        y: { label: `${say(hasTorque ? 'torque' : 'preload')}, ${up.unit}`, from: 0 },
-        marks,
-      },
-      figures,
+      kind: 'line',
+      name: sayMechanics(language, 'plot.expected'),
+      points: worked.curve.map((one) => at(one.angleDeg, height(one))),
     },
+    point(sayMechanics(language, 'plot.snug'), 0, heightAt(worked.curve, 0, height)),
+    ...yieldPoint(worked, height, (x, y) => point(sayMechanics(language, 'plot.yield'), x, y)),
+    point(sayMechanics(language, 'plot.end'), worked.angleDeg, endY),
   ];
 }
 
@@ -70,21 +79,25 @@ function heightAt(curve: readonly CurvePoint[], angleDeg: number, height: Height
   return height(left) + share * (height(right) - height(left));
 }
 
-function finalWindow(
-  window: { readonly lowNm: number; readonly highNm: number } | undefined,
-  up: Measure,
-  name: string,
-  figures: Map<string, string>,
-): readonly Mark[] {
+function finalWindow(window: Worked['torqueWindow'], scribe: Scribe): readonly Mark[] {
   if (!window) return [];
-  figures.set(name, `${up.show(window.lowNm)} – ${up.show(window.highNm)}`);
-  return [{ kind: 'window', name, along: 'y', from: up.of(window.lowNm), to: up.of(window.highNm) }];
+  const torque = torques(scribe);
+  const { lowNm, highNm } = window;
+  return [
+    {
+      kind: 'window',
+      name: sayMechanics(scribe.language, 'plot.final-window'),
+      along: 'y',
+      from: torque.of(lowNm),
+      to: torque.of(highNm),
+      reads: `${torque.show(lowNm)} – ${torque.show(highNm)}`,
+    },
+  ];
 }
 
 /** The line that the joint would follow if nothing yielded; drawn only where the curve leaves it. */
 function elasticLine(
-  curve: readonly CurvePoint[],
-  yieldAngleDeg: number | undefined,
+  { curve, yieldAngleDeg }: Worked,
   name: string,
   at: (x: number, y: number) => PlotPoint,
   height: Height,
@@ -98,7 +111,7 @@ function elasticLine(
 }
 
 function yieldPoint(
-  { yieldAngleDeg, curve }: { readonly yieldAngleDeg?: number | undefined; readonly curve: readonly CurvePoint[] },
+  { yieldAngleDeg, curve }: Worked,
   height: Height,
   point: (x: number, y: number) => Mark,
 ): readonly Mark[] {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { percent } from '../shown-figure.ts';
-import type { BenchFigure } from './figure.ts';
+import { sayMechanics } from '../language/mechanics/say.ts';
+import type { Picture } from '../plot/picture.ts';
+import { showShare } from '../quantity/show-quantity.ts';
 import type { Scribe } from './scribe.ts';
 
 const givingWaySchema = z.object({
@@ -9,17 +10,17 @@ const givingWaySchema = z.object({
 });
 
 /** Which sections of bolt and parts give way most. */
-export function givingWay(output: unknown, { say, value, language }: Scribe): readonly BenchFigure[] {
+export function givingWay(output: unknown, { value, language }: Scribe): readonly Picture[] {
   const read = givingWaySchema.safeParse(output);
   if (!read.success) return [];
   const parts = (sections: readonly { readonly part: string; readonly share: number }[]) =>
     sections.map(({ part, share }, index) => ({
       name: `${index + 1} ${value(part)}`,
       share,
-      text: percent(share, language),
+      text: showShare(share, language),
     }));
   return [
-    { kind: 'bars', title: say('bolt-sections'), parts: parts(read.data.boltSections) },
-    { kind: 'bars', title: say('part-sections'), parts: parts(read.data.partSections) },
+    { kind: 'bars', title: sayMechanics(language, 'plot.bolt-sections'), parts: parts(read.data.boltSections) },
+    { kind: 'bars', title: sayMechanics(language, 'plot.part-sections'), parts: parts(read.data.partSections) },
   ];
 }

@@ -1,0 +1,3 @@
+export { derivedPictures } from './derived-target.ts';
+export { picturesOf } from './pictures-of.ts';
+export type { Scribe } from './scribe.ts';

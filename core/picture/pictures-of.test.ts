@@ -1,0 +1,83 @@
+import { expect, it } from 'vitest';
+import { z } from 'zod';
+import { CALCULATIONS, type CalculationName, calculate } from '../calculations/registry.ts';
+import { picturesOf } from './pictures-of.ts';
+import type { Scribe } from './scribe.ts';
+
+const scribe: Scribe = { language: 'en', units: {}, field: (name) => name, value: (text) => text };
+
+const drawn = (name: CalculationName, more: Readonly<Record<string, unknown>> = {}, units: Scribe['units'] = {}) => {
+  const example = CALCULATIONS.find((calculation) => calculation.name === name)?.example;
+  const input = { ...z.record(z.string(), z.unknown()).parse(example), ...more };
+  const result = calculate(name, input);
+  return result.ok ? picturesOf(input, result.value, { ...scribe, units }) : [];
+};
+const plotOf = (pictures: ReturnType<typeof drawn>, title: string) => {
+  const found = pictures.find((picture) => picture.title === title);
+  return found?.kind === 'plot' ? found : undefined;
+};
+
+it('draws an assembly torque with its scatter, its yield and the shares of the torque', () => {
+  const pictures = drawn('assembly-torque');
+  expect(pictures.map(({ title }) => title)).toEqual(['Preload over torque', 'Where the torque goes']);
+  const { plot } = plotOf(pictures, 'Preload over torque') ?? {};
+  expect(plot?.marks.map(({ name }) => name)).toEqual([
+    'Friction a fifth higher or lower',
+    'Expected',
+    'Yield begins',
+    'At the figures given',
+  ]);
+});
+
+it('draws yield where the preload is the asked share of it', () => {
+  const { plot } = plotOf(drawn('assembly-torque', { utilization: 0.8 }), 'Preload over torque') ?? {};
+  const [limit, point] = [plot?.marks.at(-2), plot?.marks.at(-1)];
+  expect(limit?.kind === 'limit' && point?.kind === 'point' && point.at.y / limit.at).toBeCloseTo(0.8, 6);
+});
+
+it('shows torque and preload in the units chosen', () => {
+  const units = { torqueNm: 'lbf·ft', preloadN: 'lbf' } as const;
+  const { plot } = plotOf(drawn('assembly-torque', {}, units), 'Preload over torque') ?? {};
+  expect([plot?.x.label, plot?.y.label]).toEqual(['Torque, lbf·ft', 'Preload, lbf']);
+});
+
+it('begins at the prevailing torque, below which nothing clamps', () => {
+  const { plot } = plotOf(drawn('assembly-torque', { prevailingTorqueNm: 12 }), 'Preload over torque') ?? {};
+  const line = plot?.marks.find((mark) => mark.kind === 'line');
+  expect(line?.kind === 'line' && line.points[0]).toEqual({ x: 12, y: 0 });
+});
+
+it('draws the spread of a preload as drawn, hatched outside of the window', () => {
+  const pictures = drawn('preload', { draws: 20_000, lowerPreloadN: 39_000 });
+  expect(pictures.map(({ title }) => title)).toEqual([
+    'Preload over torque',
+    'Spread of the preload',
+    'What the uncertainty comes from',
+    'Where the torque goes',
+  ]);
+  const hatched = plotOf(pictures, 'Spread of the preload')?.plot.marks.filter(
+    (mark) => mark.kind === 'band' && mark.isHatched,
+  );
+  expect(hatched?.map(({ name }) => name)).toEqual(['Below the window', 'Above the window']);
+  const lower = hatched?.[0];
+  expect(lower?.kind === 'band' && Math.max(...lower.points.map(({ x }) => x))).toBe(39);
+});
+
+it('draws a bell where nothing was drawn at random', () => {
+  const { plot } = plotOf(drawn('preload', { draws: 0 }), 'Spread of the preload') ?? {};
+  const [bell] = plot?.marks ?? [];
+  expect(bell?.kind === 'band' && bell.name).toBe('By the law of propagation');
+});
+
+it('names what the uncertainty comes from, the largest first', () => {
+  const found = drawn('preload', { draws: 0 }).find(({ title }) => title === 'What the uncertainty comes from');
+  const shares = found?.kind === 'bars' ? found.parts.map(({ share }) => share) : [];
+  expect(shares.length).toBeGreaterThan(1);
+  expect(shares).toEqual(shares.toSorted((a, b) => b - a));
+  expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+});
+
+it('leaves undrawn what is better read', () => {
+  expect(drawn('wrench-setting')).toEqual([]);
+  expect(drawn('tightening-order')).toEqual([]);
+});
