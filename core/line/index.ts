@@ -1,0 +1,1 @@
+export type { ToldFigure, ToldPull } from './told-pull.ts';
