@@ -4,10 +4,12 @@ import { assemblyTorque } from './assembly-torque.ts';
 import type { Calculation } from './calculation.ts';
 import { compliance } from './compliance.ts';
 import { convert } from './convert.ts';
+import { elasticInteraction } from './elastic-interaction.ts';
 import { fastener } from './fastener.ts';
 import { friction } from './friction.ts';
 import { jointCheck } from './joint-check.ts';
 import { preload } from './preload.ts';
+import { roundTargets } from './round-targets.ts';
 import { tighteningAngle } from './tightening-angle.ts';
 import { tighteningOrder } from './tightening-order.ts';
 import { torquePlausibility } from './torque-plausibility.ts';
@@ -28,6 +30,8 @@ export const CALCULATIONS = [
   wrenchSetting,
   appliedTorque,
   tighteningOrder,
+  elasticInteraction,
+  roundTargets,
   verdict,
 ] as const satisfies readonly Calculation[];
 

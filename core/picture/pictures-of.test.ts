@@ -77,6 +77,26 @@ it('names what the uncertainty comes from, the largest first', () => {
   expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
 });
 
+it('draws the force of each position and how rounds even out', () => {
+  const pictures = drawn('elastic-interaction');
+  expect(pictures.map(({ title }) => title)).toEqual([
+    'Final force by position',
+    'Forces after each round',
+    'Spread after each round',
+  ]);
+  const [bars] = plotOf(pictures, 'Final force by position')?.plot.marks ?? [];
+  expect(bars?.kind === 'bars' && bars.points.length).toBe(8);
+});
+
+it('draws what friction makes of a plan', () => {
+  const found = drawn('round-targets').find(({ title }) => title.startsWith('Spread with friction'));
+  expect(found?.kind === 'bars' && found.parts.map(({ name }) => name)).toEqual([
+    'planned',
+    'plain',
+    'plain and round the joint',
+  ]);
+});
+
 it('leaves undrawn what is better read', () => {
   expect(drawn('wrench-setting')).toEqual([]);
   expect(drawn('tightening-order')).toEqual([]);

@@ -1,5 +1,6 @@
 import type { Picture } from '../plot/picture.ts';
 import { contributions } from './contributions.ts';
+import { forcesOfRounds } from './forces-of-rounds.ts';
 import { givingWay } from './giving-way.ts';
 import type { Scribe } from './scribe.ts';
 import { spreadOfPreload } from './spread-of-preload.ts';
@@ -16,5 +17,6 @@ export function picturesOf(input: unknown, output: unknown, scribe: Scribe): rea
     ...contributions(output, scribe),
     ...torqueShares(output, scribe),
     ...givingWay(output, scribe),
+    ...forcesOfRounds(output, scribe),
   ];
 }

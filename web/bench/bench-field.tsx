@@ -57,7 +57,7 @@ export const BenchField = memo(function BenchField(props: BenchFieldProps) {
       value={typed}
       onChange={onChange}
       onBlur={leave}
-      isLong={shape.kind === 'json' || shape.kind === 'numbers'}
+      isLong={shape.kind === 'json' || shape.kind === 'numbers' || shape.kind === 'lines'}
       after={unitInName(name)}
     />
   );

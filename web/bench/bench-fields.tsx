@@ -2,7 +2,7 @@ import { memo } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../parts/button.tsx';
 import { BenchField, type FieldProps } from './bench-field.tsx';
-import type { Field } from './fields.ts';
+import { type Field, fieldsShown } from './fields.ts';
 import { type BenchForm, blankForm } from './input.ts';
 import { useBenchWords } from './words.ts';
 
@@ -43,6 +43,7 @@ const BenchRows = memo(function BenchRows({ field, path, rows, onField, ...rest 
   const words = useBenchWords();
   if (field.shape.kind !== 'rows' && field.shape.kind !== 'group') return null;
   const { fields, kind } = field.shape;
+  const variants = field.shape.kind === 'group' ? field.shape.variants : undefined;
   const least = field.isNeeded ? 1 : 0;
   const onChange = (changed: readonly BenchForm[]) => onField(field.name, changed);
   return (
@@ -52,7 +53,7 @@ const BenchRows = memo(function BenchRows({ field, path, rows, onField, ...rest 
         // Rows carry nothing of their own; they are added and taken out at the end only.
         <BenchFields
           key={index}
-          fields={fields}
+          fields={fieldsShown(fields, variants, variants && row[variants.by])}
           form={row}
           path={kind === 'group' ? `${path}.` : `${path}[${index}].`}
           onField={(name, typed) => onChange(rows.with(index, { ...row, [name]: typed }))}

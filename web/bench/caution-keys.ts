@@ -16,6 +16,8 @@ const CAUTIONS = {
   'wrench-setting': ['maker-first', 'hand-at-the-mark', 'extension-not-counted'],
   'applied-torque': ['maker-first', 'hand-at-the-mark', 'extension-not-counted'],
   'tightening-order': ['makers-order-first', 'gasket-rounds'],
+  'elastic-interaction': ['maker-first', 'elastic-only'],
+  'round-targets': ['maker-first', 'elastic-only', 'look-at-the-scatter'],
   verdict: ['no-proof-of-clamp-force'],
 } as const satisfies Record<CalculationName, readonly CautionKey[]>;
 

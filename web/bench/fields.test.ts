@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { z } from 'zod';
-import { fieldsOf, withInner } from './fields.ts';
+import { fieldsOf, fieldsShown, withInner } from './fields.ts';
 
 const fieldsIn = (schema: z.ZodType) => fieldsOf(z.toJSONSchema(schema, { io: 'input' }));
 
@@ -32,12 +32,39 @@ it('makes rows of a list of objects and one field of a list of numbers', () => {
   ]);
 });
 
-it('leaves what no field fits to JSON', () => {
+it('makes one group of forms that a constant tells apart, and shows the fields of the one chosen', () => {
   const layout = z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('line'), count: z.number() }),
-    z.strictObject({ kind: z.literal('circle'), diameterMm: z.number() }),
+    z.strictObject({ kind: z.literal('circle'), count: z.number(), diameterMm: z.number() }),
   ]);
-  expect(fieldsIn(z.strictObject({ layout }))[0]?.shape).toEqual({ kind: 'json' });
+  const shape = fieldsIn(z.strictObject({ layout }))[0]?.shape;
+  if (shape?.kind !== 'group') throw new Error('no group');
+  const shown = (chosen: unknown) => fieldsShown(shape.fields, shape.variants, chosen).map(({ name }) => name);
+  expect(shown('')).toEqual(['kind']);
+  expect(shown('line')).toEqual(['kind', 'count']);
+  expect(shown('circle')).toEqual(['kind', 'count', 'diameterMm']);
+});
+
+it('takes numbers in lines for matrices, rounds and orders', () => {
+  const list = z.array(z.number());
+  const fields = fieldsIn(
+    z.strictObject({
+      matrix: z.array(list),
+      targetsN: z.array(z.union([z.number(), list])),
+      order: z.union([list, z.array(list)]),
+      startN: z.union([z.number(), list]),
+    }),
+  );
+  expect(fields.map(({ shape }) => shape)).toEqual([
+    { kind: 'lines', as: 'matrix' },
+    { kind: 'lines', as: 'rounds' },
+    { kind: 'lines', as: 'lists' },
+    { kind: 'numbers', mayBeLone: true },
+  ]);
+});
+
+it('leaves what no field fits to JSON', () => {
+  expect(fieldsIn(z.strictObject({ odd: z.array(z.array(z.string())) }))[0]?.shape).toEqual({ kind: 'json' });
 });
 
 it('keeps fields together that stand in one object', () => {

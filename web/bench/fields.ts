@@ -13,10 +13,16 @@ export type Shape =
   | { readonly kind: 'text' }
   | { readonly kind: 'choice'; readonly options: readonly string[] }
   | { readonly kind: 'yes-no' }
-  | { readonly kind: 'numbers' }
+  /** Numbers beside each other; where `mayBeLone`, one of them alone is a figure and no list. */
+  | { readonly kind: 'numbers'; readonly mayBeLone?: boolean }
+  /**
+   * Numbers in lines. A matrix is a list of lines; of rounds a line with one number is a figure; of lists a single
+   * line is the list itself.
+   */
+  | { readonly kind: 'lines'; readonly as: 'matrix' | 'rounds' | 'lists' }
   | { readonly kind: 'rows'; readonly fields: readonly Field[] }
-  /** Fields that belong together and stand once. */
-  | { readonly kind: 'group'; readonly fields: readonly Field[] }
+  /** Fields that belong together and stand once; with variants only those of the one chosen. */
+  | { readonly kind: 'group'; readonly fields: readonly Field[]; readonly variants?: Variants }
   /** A figure, or the figure with what is known of its uncertainty; `fields` are those of the latter. */
   | { readonly kind: 'uncertain'; readonly figure: FigureShape; readonly fields: readonly Field[] }
   /** Anything else is typed as JSON. */
@@ -28,12 +34,30 @@ export interface Field {
   readonly shape: Shape;
 }
 
+/** Forms of one group: which of its fields each value of the deciding field has. */
+export interface Variants {
+  readonly by: string;
+  readonly names: Readonly<Record<string, readonly string[]>>;
+}
+
+/** The fields of a group that stand once its deciding field is chosen. */
+export function fieldsShown(
+  fields: readonly Field[],
+  variants: Variants | undefined,
+  chosen: unknown,
+): readonly Field[] {
+  if (!variants) return fields;
+  const names = (typeof chosen === 'string' && variants.names[chosen]) || [variants.by];
+  return fields.filter((field) => names.includes(field.name));
+}
+
 const propertySchema = z.object({
   type: z.union([z.string(), z.array(z.string())]).optional(),
   enum: z.array(z.unknown()).optional(),
   const: z.unknown().optional(),
   items: z.unknown().optional(),
   anyOf: z.array(z.unknown()).optional(),
+  oneOf: z.array(z.unknown()).optional(),
   minimum: z.number().optional(),
   exclusiveMinimum: z.number().optional(),
   maximum: z.number().optional(),
@@ -70,12 +94,13 @@ export const withInner = (fields: readonly Field[]): readonly Field[] =>
 function shapeOf(property: unknown): Shape {
   const read = propertySchema.safeParse(property);
   if (!read.success) return { kind: 'json' };
-  const { type, items, anyOf } = read.data;
+  const { type, items, anyOf, oneOf } = read.data;
   const options = optionsOf(read.data);
   if (options) return { kind: 'choice', options };
   if (type === 'number' || type === 'integer') return figureOf(read.data);
   if (type === 'boolean') return { kind: 'yes-no' };
   if (type === 'string') return { kind: 'text' };
+  if (oneOf) return variantsOf(oneOf);
   if (anyOf) return eitherOf(anyOf, read.data);
   if (type === 'object') return groupOf(property);
   return type === 'array' ? listOf(items) : { kind: 'json' };
@@ -99,6 +124,11 @@ function eitherOf(ways: readonly unknown[], property: Property): Shape {
   const shapes = ways.map(shapeOf);
   const [figure, other] = shapes;
   if (shapes.every((shape) => shape.kind === 'number')) return figureOf(property);
+  if (shapes.length === 2 && figure?.kind === 'number' && other?.kind === 'numbers') {
+    return { kind: 'numbers', mayBeLone: true };
+  }
+  if (shapes.length === 2 && figure?.kind === 'numbers' && other?.kind === 'lines')
+    return { kind: 'lines', as: 'lists' };
   if (figure?.kind !== 'number' || other?.kind !== 'group' || shapes.length !== 2) return { kind: 'json' };
   const usual = figureOf(property).usual;
   return {
@@ -106,6 +136,21 @@ function eitherOf(ways: readonly unknown[], property: Property): Shape {
     figure: usual === undefined ? figure : { ...figure, usual },
     fields: other.fields,
   };
+}
+
+/** Objects told apart by a field that is constant in each: one group, of which the fields of one variant stand. */
+function variantsOf(ways: readonly unknown[]): Shape {
+  const all = ways.map(fieldsOf);
+  const by = all[0]?.find((field) => field.shape.kind === 'choice' && field.shape.options.length === 1)?.name;
+  const deciding = all.map((fields) => fields.find((field) => field.name === by)?.shape);
+  const options = deciding.flatMap((shape) => (shape?.kind === 'choice' ? shape.options : []));
+  if (by === undefined || options.length !== all.length) return { kind: 'json' };
+  const merged = new Map<string, Field>([[by, { name: by, isNeeded: false, shape: { kind: 'choice', options } }]]);
+  for (const field of all.flat()) if (!merged.has(field.name)) merged.set(field.name, field);
+  const names = Object.fromEntries(
+    options.map((option, index) => [option, (all[index] ?? []).map(({ name }) => name)]),
+  );
+  return { kind: 'group', fields: [...merged.values()], variants: { by, names } };
 }
 
 function groupOf(property: unknown): Shape {
@@ -122,5 +167,6 @@ function optionsOf(property: Property): readonly string[] | undefined {
 function listOf(items: unknown): Shape {
   const item = shapeOf(items);
   if (item.kind === 'number') return { kind: 'numbers' };
+  if (item.kind === 'numbers') return { kind: 'lines', as: item.mayBeLone ? 'rounds' : 'matrix' };
   return item.kind === 'group' ? { kind: 'rows', fields: item.fields } : { kind: 'json' };
 }

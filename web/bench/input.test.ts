@@ -29,6 +29,53 @@ it('reads figures in the language on screen', () => {
   expect(readForm(FIELDS, form, hand('de')).input).toMatchObject({ torqueNm: 12.5, samplesNm: [1.5, 2] });
 });
 
+const ROUNDS = fieldsOf(
+  z.toJSONSchema(
+    z.strictObject({
+      matrix: z.array(z.array(z.number())),
+      targetsN: z.array(z.union([z.number(), z.array(z.number())])),
+      order: z.union([z.array(z.number()), z.array(z.array(z.number()))]),
+      finalN: z.union([z.number(), z.array(z.number())]),
+      model: z
+        .discriminatedUnion('kind', [
+          z.strictObject({ kind: z.literal('ring'), heightMm: z.number() }),
+          z.strictObject({ kind: z.literal('strip'), widthMm: z.number() }),
+        ])
+        .optional(),
+    }),
+  ),
+);
+
+it.each([
+  {
+    matrix: [
+      [1.5, -0.3],
+      [-0.3, 1],
+    ],
+    targetsN: [30, [60, 70.5], 100],
+    order: [1, 2],
+    finalN: 5,
+  },
+  { matrix: [[1]], targetsN: [100], order: [1], finalN: [5, 6] },
+  {
+    matrix: [[1]],
+    targetsN: [[1, 2]],
+    order: [
+      [1, 2],
+      [2, 1],
+    ],
+    finalN: 2,
+    model: { kind: 'strip', widthMm: 3.5 },
+  },
+])('reads back numbers in lines as they were filled in: %j', (given) => {
+  expect(readForm(ROUNDS, formFrom(ROUNDS, given, hand('de')), hand('de'))).toEqual({ input: given, unreadable: [] });
+});
+
+it('leaves out what belongs to another form of a group than the one chosen', () => {
+  const form = { model: [{ kind: 'ring', heightMm: '3', widthMm: '4' }] };
+  expect(readForm(ROUNDS, form, hand('en')).input).toEqual({ model: { kind: 'ring', heightMm: 3 } });
+});
+
 it('names the fields that cannot be read and gives them no value', () => {
   const form = { torqueNm: '12,5', quantities: [{ name: 'torque', value: 'x' }] };
   const read = readForm(FIELDS, form, hand('en'));

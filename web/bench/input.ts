@@ -1,5 +1,5 @@
 import { type Language, readNumber, showNumber } from '@clampwright/core/quantity';
-import type { Field, Shape } from './fields.ts';
+import { type Field, fieldsShown, type Shape } from './fields.ts';
 import { isRecord } from './is-record.ts';
 import { toOwn, toShown, type Units } from './units.ts';
 
@@ -65,7 +65,11 @@ function readValue(shape: Shape, typed: BenchForm[string], place: Place): ValueR
     case 'number':
       return numbersIn([typed], place, ([value]) => value);
     case 'numbers':
-      return numbersIn(typed.split(/[;\n\t]/), place, (values) => values);
+      return numbersIn(typed.split(/[;\n\t]/), place, (values) =>
+        shape.mayBeLone && values.length === 1 ? values[0] : values,
+      );
+    case 'lines':
+      return linesIn(typed, shape.as, place);
     case 'yes-no':
       return { value: typed === 'yes', unreadable: [] };
     case 'json':
@@ -89,7 +93,9 @@ function readInner(shape: Shape, rows: readonly BenchForm[], { hand, name, path 
       return { value: read.map((row) => row.input), unreadable: read.flatMap((row) => row.unreadable) };
     }
     case 'group': {
-      const read = readForm(shape.fields, first, hand, `${path}.`);
+      const { by } = shape.variants ?? {};
+      const stand = fieldsShown(shape.fields, shape.variants, by === undefined ? undefined : first[by]);
+      const read = readForm(stand, first, hand, `${path}.`);
       return Object.keys(read.input).length > 0 ? { value: read.input, unreadable: read.unreadable } : NOTHING;
     }
     case 'uncertain':
@@ -119,6 +125,17 @@ function numbersIn(
   const values = texts.filter((text) => text.trim() !== '').map((text) => readNumber(text, hand.language));
   const known = values.flatMap((read) => (read.ok ? [toOwn(read.value, name, hand.units)] : []));
   return known.length === values.length ? { value: pick(known), unreadable: [] } : { unreadable: [path] };
+}
+
+/** Numbers in lines; a line without any is none. */
+function linesIn(typed: string, as: 'matrix' | 'rounds' | 'lists', place: Place): ValueReading {
+  const lines = typed.split('\n').filter((line) => line.trim() !== '');
+  const read = lines.map((line) =>
+    numbersIn(line.split(/[;\t]/), place, (values) => (as === 'rounds' && values.length === 1 ? values[0] : values)),
+  );
+  const unreadable = read.flatMap((line) => line.unreadable).slice(0, 1);
+  const values = read.map((line) => line.value);
+  return { value: as === 'lists' && values.length === 1 ? values[0] : values, unreadable };
 }
 
 function jsonIn(typed: string, path: string): ValueReading {
@@ -155,7 +172,9 @@ function typedFrom(shape: Shape, value: unknown, name: string, hand: Hand): stri
     case 'number':
       return number(value);
     case 'numbers':
-      return Array.isArray(value) ? value.map(number).join('; ') : '';
+      return Array.isArray(value) ? value.map(number).join('; ') : number(value);
+    case 'lines':
+      return Array.isArray(value) ? linesFrom(value, shape.as, number) : '';
     case 'yes-no':
       return value === true ? 'yes' : 'no';
     case 'json':
@@ -175,6 +194,16 @@ function typedFrom(shape: Shape, value: unknown, name: string, hand: Hand): stri
       return [Object.fromEntries(parts.filter((part) => typeof part[1] === 'string'))];
     }
   }
+}
+
+function linesFrom(
+  value: readonly unknown[],
+  as: 'matrix' | 'rounds' | 'lists',
+  number: (figure: unknown) => string,
+): string {
+  const line = (one: unknown) => (Array.isArray(one) ? one.map(number).join('; ') : number(one));
+  const isOneList = as === 'lists' && !value.some((one) => Array.isArray(one));
+  return isOneList ? line(value) : value.map(line).join('\n');
 }
 
 /** The figures of one field, wherever it stands, written in another unit; what cannot be read stays as typed. */

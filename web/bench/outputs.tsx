@@ -3,6 +3,7 @@ import { VERDICTS } from '@clampwright/core/verdict';
 import { useLanguage } from '../app/language.ts';
 import { VerdictBadge } from '../parts/verdict-badge.tsx';
 import { isRecord } from './is-record.ts';
+import { MatrixTable } from './matrix-table.tsx';
 import { OutputTable } from './output-table.tsx';
 import { shownFigure } from './shown-figure.ts';
 import { isShare } from './unit-in-name.ts';
@@ -77,6 +78,7 @@ function Output({ name, value, ...units }: OutputProps) {
   if (isRecord(value)) return <Outputs outputs={value} {...units} />;
   if (!Array.isArray(value)) return <Single name={name} value={value} {...units} />;
   if (value.every((item) => typeof item === 'number')) return <Figures name={name} values={value} {...units} />;
+  if (value.every((item) => Array.isArray(item))) return <MatrixTable name={name} rows={value} units={units.units} />;
   if (value.every(isRecord)) return <OutputTable label={label} rows={value} units={units.units} />;
   return (
     <ul lang="en">
@@ -96,10 +98,12 @@ function Figures({
   const words = useBenchWords();
   const language = useLanguage();
   const unit = unitOf(name, units.units);
-  if (unit === undefined) return <span className="sequence">{values.join(' ')}</span>;
+  if (unit === undefined) return <Sequence values={values} />;
   return (
     <span className="output-interval">
-      {values.map((value) => shownFigure(toShown(value, name, units.units), language)).join(' – ')}
+      {values
+        .map((value) => shownFigure(toShown(value, name, units.units), language))
+        .join(values.length > 2 ? '; ' : ' – ')}
       <span className="output-unit">
         {' '}
         <UnitSelect
@@ -111,6 +115,13 @@ function Figures({
       </span>
     </span>
   );
+}
+
+/** Whole numbers are an order; others are told apart by more than a space. */
+function Sequence({ values }: { readonly values: readonly number[] }) {
+  const language = useLanguage();
+  if (values.every(Number.isInteger)) return <span className="sequence">{values.join(' ')}</span>;
+  return <span className="sequence">{values.map((value) => shownFigure(value, language)).join('; ')}</span>;
 }
 
 function Single({ name, value, units, onUnit }: OutputProps) {

@@ -5,6 +5,7 @@ import { quantityOf, type Unit, unitsOf } from '@clampwright/core/quantity';
 // Longest first, so that `PerMm` is not taken for `Mm`. The third is the unit that can be changed into others.
 const SUFFIXES: readonly (readonly [suffix: string, shown: string, unit?: Unit])[] = [
   ['NmPerDeg', 'N·m/°'],
+  ['NPerMm3', 'N/mm³'],
   ['NPerMm', 'N/mm'],
   ['NPerDeg', 'N/°'],
   ['MmPerN', 'mm/N'],
@@ -26,7 +27,8 @@ const SUFFIXES: readonly (readonly [suffix: string, shown: string, unit?: Unit])
 const LONE = new Set(['mmPerN', 'nPerMm']);
 
 /** Shown in percent; `probabilityBelowN` is a share of what lies below so many newtons. */
-export const isShare = (name: string): boolean => name === 'share' || name.startsWith('probability');
+export const isShare = (name: string): boolean =>
+  name === 'share' || ['probability', 'spread', 'minOverTarget'].some((beginning) => name.startsWith(beginning));
 
 const rowOf = (name: string) =>
   isShare(name)

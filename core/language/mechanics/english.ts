@@ -40,4 +40,12 @@ export const english = {
   'plot.end': 'End of the turn',
   'plot.bolt-sections': 'Where the bolt gives way',
   'plot.part-sections': 'Where the parts give way',
+  'plot.force-by-position': 'Final force by position',
+  'plot.position': 'Position',
+  'plot.force-by-round': 'Forces after each round',
+  'plot.forces-after-round': 'Least to greatest force',
+  'plot.mean-force': 'Mean',
+  'plot.spread-by-round': 'Spread after each round',
+  'plot.round': 'Round',
+  'plot.spread-with-friction': 'Spread with friction that scatters, mean',
 } as const;

@@ -41,4 +41,12 @@ export const french: MechanicsCatalogue = {
   'plot.end': 'Fin de la rotation',
   'plot.bolt-sections': 'Où la vis cède',
   'plot.part-sections': 'Où les pièces cèdent',
+  'plot.force-by-position': 'Force finale par position',
+  'plot.position': 'Position',
+  'plot.force-by-round': 'Forces après chaque passe',
+  'plot.forces-after-round': 'De la plus petite à la plus grande force',
+  'plot.mean-force': 'Moyenne',
+  'plot.spread-by-round': 'Étendue après chaque passe',
+  'plot.round': 'Passe',
+  'plot.spread-with-friction': 'Étendue avec frottement dispersé, moyenne',
 };

@@ -41,4 +41,12 @@ export const german: MechanicsCatalogue = {
   'plot.end': 'Ende der Drehung',
   'plot.bolt-sections': 'Wo die Schraube nachgibt',
   'plot.part-sections': 'Wo die Teile nachgeben',
+  'plot.force-by-position': 'Endkraft je Stelle',
+  'plot.position': 'Stelle',
+  'plot.force-by-round': 'Kräfte nach jedem Durchgang',
+  'plot.forces-after-round': 'Kleinste bis größte Kraft',
+  'plot.mean-force': 'Mittelwert',
+  'plot.spread-by-round': 'Spanne nach jedem Durchgang',
+  'plot.round': 'Durchgang',
+  'plot.spread-with-friction': 'Spanne mit streuender Reibung, Mittel',
 };

@@ -41,4 +41,12 @@ export const spanish: MechanicsCatalogue = {
   'plot.end': 'Fin del giro',
   'plot.bolt-sections': 'Dónde cede el tornillo',
   'plot.part-sections': 'Dónde ceden las piezas',
+  'plot.force-by-position': 'Fuerza final por posición',
+  'plot.position': 'Posición',
+  'plot.force-by-round': 'Fuerzas tras cada pasada',
+  'plot.forces-after-round': 'De la menor a la mayor fuerza',
+  'plot.mean-force': 'Media',
+  'plot.spread-by-round': 'Amplitud tras cada pasada',
+  'plot.round': 'Pasada',
+  'plot.spread-with-friction': 'Amplitud con fricción dispersa, media',
 };

@@ -1,0 +1,211 @@
+import { invalid, ok, type Result } from '../../failure/failure.ts';
+import type { Place } from '../layout.ts';
+import { places } from '../places.ts';
+import { freeBeam } from './beam-on-bed.ts';
+import type { InteractionModel, NeighbourModel, PlateModel, RingModel, StripModel } from './model-schema.ts';
+import { plateClosing, plateFigures } from './plate-on-bed.ts';
+import { circulant, ringClosing, torsionConstant } from './ring-model.ts';
+import type { GivingWay } from './simulate.ts';
+import { asCompliance, matrixOf, type SquareMatrix } from './square-matrix.ts';
+
+/** A compliance worked out, and what was taken for granted. */
+export interface Modelled extends GivingWay {
+  readonly assumptions: readonly string[];
+}
+
+/** Compliance of a joint from its dimensions. Refused with the dimension that cannot be. */
+export function modelled(model: InteractionModel): Result<Modelled> {
+  switch (model.kind) {
+    case 'ring':
+      return ofRing(model);
+    case 'plate':
+      return ofPlate(model);
+    case 'strip':
+      return ofStrip(model);
+    case 'neighbours':
+      return ofNeighbours(model);
+  }
+}
+
+const LINEAR =
+  'Everything gives way in proportion to force; there is no friction between the parts, no creep, no settling.';
+const PRESSED =
+  'In the first round the bed has the stiffness of first loading everywhere, from the second round on that of unloading.';
+
+const withBolts = (closing: SquareMatrix, boltNPerMm: number): SquareMatrix =>
+  matrixOf(closing.size, (i, j) => closing.values[i * closing.size + j]! + (i === j ? 1 / boltNPerMm : 0));
+
+function ofRing(model: RingModel): Result<Modelled> {
+  const odd = ringFault(model);
+  if (odd) return odd;
+  const ring = (gasketMPa: number) => withBolts(ringMatrix(model, gasketMPa), model.boltNPerMm);
+  const { gasketUnloadingMPa } = model;
+  return ok({
+    first: ring(model.gasketMPa),
+    ...(gasketUnloadingMPa === undefined ? {} : { later: ring(gasketUnloadingMPa) }),
+    assumptions: [
+      'Two equal flanges, each a ring of constant rectangular section that bends and twists; each has half of the gasket.',
+      'The gasket is a bed that also pulls; where it would, the flanges have opened and the model ends.',
+      'Bolts stand upright and do not bend.',
+      ...(model.hubN === 0 ? ['Neither hub nor pipe holds the rings against twisting.'] : []),
+      LINEAR,
+      ...(gasketUnloadingMPa === undefined ? [] : [PRESSED]),
+    ],
+  });
+}
+
+function ringFault({
+  boltCircleMm,
+  outerMm,
+  innerMm,
+  gasketOuterMm,
+  gasketInnerMm,
+  gasketUnloadingMPa,
+  gasketMPa,
+}: RingModel) {
+  if (innerMm >= outerMm)
+    return invalid('model.innerMm', `A bore of ${innerMm} mm leaves no ring.`, `less than ${outerMm} mm`);
+  if (boltCircleMm <= innerMm || boltCircleMm >= outerMm) {
+    const message = `The bolt circle of ${boltCircleMm} mm does not lie on the ring.`;
+    return invalid('model.boltCircleMm', message, `between ${innerMm} and ${outerMm} mm`);
+  }
+  if (gasketInnerMm >= gasketOuterMm) {
+    const message = `A gasket from ${gasketInnerMm} to ${gasketOuterMm} mm has no face.`;
+    return invalid('model.gasketInnerMm', message, `less than ${gasketOuterMm} mm`);
+  }
+  if (gasketOuterMm > outerMm) {
+    return invalid('model.gasketOuterMm', 'The gasket reaches past the flange.', `at most ${outerMm} mm`);
+  }
+  if (gasketUnloadingMPa !== undefined && gasketUnloadingMPa < gasketMPa) {
+    const message = 'A gasket is at least as stiff when it is let go as when it is pressed first.';
+    return invalid('model.gasketUnloadingMPa', message, `at least ${gasketMPa} MPa`);
+  }
+  return undefined;
+}
+
+/** Both flanges, each on half of the gasket's thickness. */
+function ringMatrix(model: RingModel, gasketMPa: number): SquareMatrix {
+  const { outerMm, innerMm, heightMm, gasketOuterMm, gasketInnerMm, gasketThicknessMm, modulusMPa, poisson } = model;
+  const radiusMm = (outerMm + innerMm) / 4;
+  const widthMm = (outerMm - innerMm) / 2;
+  const gasketRadiusMm = (gasketOuterMm + gasketInnerMm) / 4;
+  const gasketWidthMm = (gasketOuterMm - gasketInnerMm) / 2;
+  const shearMPa = modulusMPa / (2 * (1 + poisson));
+  const closing = ringClosing(
+    {
+      radiusMm,
+      bendingNmm2: (modulusMPa * widthMm * heightMm ** 3) / 12,
+      torsionNmm2: shearMPa * torsionConstant(widthMm, heightMm),
+      bedNPerMm2: ((2 * gasketMPa * gasketWidthMm) / gasketThicknessMm) * (gasketRadiusMm / radiusMm),
+      gasketInsideMm: radiusMm - gasketRadiusMm,
+      boltsOutsideMm: model.boltCircleMm / 2 - radiusMm,
+      hubN: model.hubN,
+    },
+    model.count,
+  );
+  return circulant(closing.map((one) => 2 * one));
+}
+
+/** The larger of the first stiffness and that of unloading, where it is told; refused when it is the softer one. */
+function unloadingFault(first: number, unloading: number | undefined) {
+  if (unloading === undefined || unloading >= first) return undefined;
+  const message = 'A bed is at least as stiff when it is let go as when it is pressed first.';
+  return invalid('model.bedUnloadingNPerMm3', message, `at least ${first} N/mm³`);
+}
+
+function ofPlate(model: PlateModel): Result<Modelled> {
+  const { bedNPerMm3, bedUnloadingNPerMm3, boltNPerMm } = model;
+  const odd = unloadingFault(bedNPerMm3, bedUnloadingNPerMm3);
+  if (odd) return odd;
+  const all = places(model.layout);
+  const together = samePlace(all);
+  if (together) {
+    const field = model.layout.kind === 'points' ? `model.layout.points[${together[1] - 1}]` : 'model.layout';
+    return invalid(
+      field,
+      `Bolts ${together[0]} and ${together[1]} stand in one point.`,
+      'a place of its own for each bolt',
+    );
+  }
+  const cover = (bed: number) => {
+    const closing = plateClosing({ ...model, bedNPerMm3: bed });
+    return matrixOf(all.length, (i, j) => closing(Math.hypot(all[i]!.xMm - all[j]!.xMm, all[i]!.yMm - all[j]!.yMm)));
+  };
+  const first = asCompliance(withBolts(cover(bedNPerMm3), boltNPerMm), 'model');
+  if (!first.ok) return first;
+  const { lengthMm } = plateFigures(model);
+  return ok({
+    first: first.value,
+    ...(bedUnloadingNPerMm3 === undefined ? {} : { later: withBolts(cover(bedUnloadingNPerMm3), boltNPerMm) }),
+    assumptions: [
+      `The cover is a thin plate that goes on past its outer bolts; its characteristic length is ${Number(lengthMm.toPrecision(4))} mm.`,
+      'What it is pressed on does not bend; the bed under it answers at each point for itself.',
+      LINEAR,
+      ...(bedUnloadingNPerMm3 === undefined ? [] : [PRESSED]),
+    ],
+  });
+}
+
+/** Places nearer to each other than this are one. */
+const ONE_POINT_MM = 1e-6;
+
+function samePlace(all: readonly Place[]): readonly [number, number] | undefined {
+  for (const b of all) {
+    for (const a of all.slice(0, b.position - 1)) {
+      if (Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm) < ONE_POINT_MM) return [a.position, b.position];
+    }
+  }
+  return undefined;
+}
+
+function ofStrip(model: StripModel): Result<Modelled> {
+  const { count, spacingMm, endMm, widthMm, heightMm, modulusMPa, bedNPerMm3, bedUnloadingNPerMm3, boltNPerMm } = model;
+  const odd = unloadingFault(bedNPerMm3, bedUnloadingNPerMm3);
+  if (odd) return odd;
+  const lengthMm = (count - 1) * spacingMm + 2 * endMm;
+  if (lengthMm === 0)
+    return invalid('model.endMm', 'One bolt at the end of no strip.', 'more than 0 for a single bolt');
+  const bar = (bed: number) => {
+    const beam = { bendingNmm2: (modulusMPa * widthMm * heightMm ** 3) / 12, bedNPerMm2: bed * widthMm };
+    const at = Array.from({ length: count }, (_, index) => endMm + index * spacingMm);
+    const under = at.map((loadMm) => freeBeam(beam, lengthMm, loadMm));
+    const closing = matrixOf(count, (i, j) => (under[j]!(at[i]!) + under[i]!(at[j]!)) / 2);
+    return withBolts(closing, boltNPerMm);
+  };
+  const first = asCompliance(bar(bedNPerMm3), 'model');
+  if (!first.ok) return first;
+  return ok({
+    first: first.value,
+    ...(bedUnloadingNPerMm3 === undefined ? {} : { later: bar(bedUnloadingNPerMm3) }),
+    assumptions: [
+      'The strip is a straight beam with free ends; what it is pressed on does not bend.',
+      LINEAR,
+      ...(bedUnloadingNPerMm3 === undefined ? [] : [PRESSED]),
+    ],
+  });
+}
+
+/** Compliance over that of one bolt: 1, then the neighbour's, then less by the decay with each step. */
+export const neighbourCompliance = ({
+  arrangement,
+  count,
+  neighbour,
+  decay,
+}: Omit<NeighbourModel, 'kind'>): SquareMatrix =>
+  matrixOf(count, (i, j) => {
+    const apart = Math.abs(i - j);
+    const steps = arrangement === 'circle' ? Math.min(apart, count - apart) : apart;
+    return steps === 0 ? 1 : neighbour * decay ** (steps - 1);
+  });
+
+function ofNeighbours(model: NeighbourModel): Result<Modelled> {
+  const matrix = asCompliance(neighbourCompliance(model), 'model.neighbour');
+  if (!matrix.ok) {
+    const message = 'No elastic joint has neighbours that take part so much.';
+    return invalid('model.neighbour', message, 'nearer to 0, or a decay nearer to 0');
+  }
+  return ok({
+    first: matrix.value,
+    assumptions: ['All bolts are alike, and so are their neighbours; the compliance is known up to its scale.', LINEAR],
+  });
+}

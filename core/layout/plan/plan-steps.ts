@@ -1,0 +1,96 @@
+import { invalid, ok, type Result } from '../../failure/failure.ts';
+import { MOST_ROUNDS } from '../interaction/rounds-request.ts';
+import type { SourcedJoint } from '../interaction/source.ts';
+import { evenSteps, highestOnTheWay, lowestCapped, type Steps } from './even-steps.ts';
+import { gentlestShares } from './share-ladder.ts';
+
+/** A plan that is wanted; bolts from 0. */
+export interface WantedSteps {
+  readonly joint: SourcedJoint;
+  readonly orders: readonly (readonly number[])[];
+  readonly finalN: readonly number[];
+  readonly ceilingN?: number | undefined;
+  readonly seatingN?: number | undefined;
+  readonly roundShares?: readonly number[] | undefined;
+}
+
+export interface PlannedSteps extends Steps {
+  /** Share of the final force after each round; absent where rounds do not end even. */
+  readonly shares?: readonly number[];
+}
+
+/** Forces may pass what they are held to by so much; it is rounding. */
+const ROUNDING = 1e-9;
+
+/**
+ * What each pull aims at: rounds that end even where the ceiling allows it, else rounds as far as the ceiling lets
+ * each pull go. Refused with `ceilingN`, `seatingN` or `order` where no rounds hold.
+ */
+export function planSteps(wanted: WantedSteps): Result<PlannedSteps> {
+  const once = evenSteps(wanted.joint, wanted.orders.slice(0, 1), wanted.finalN, [1]);
+  const shares = wanted.roundShares ?? gentlest(wanted, once);
+  const even = { ...evenSteps(wanted.joint, wanted.orders, wanted.finalN, shares), shares };
+  const { ceilingN } = wanted;
+  const fault = belowNothing(even) ?? belowSeating(even, wanted);
+  if (ceilingN === undefined || even.peakN <= ceilingN * (1 + ROUNDING)) return fault ?? ok(even);
+  const isOver = highestPull(even) > ceilingN * (1 + ROUNDING);
+  const capped = wanted.roundShares ? undefined : cappedOf(wanted, ceilingN);
+  if (capped) return belowNothing(capped) ?? belowSeating(capped, wanted) ?? ok(capped);
+  return isOver ? overCeiling(even, wanted, ceilingN) : (fault ?? ok(even));
+}
+
+const highestPull = ({ targetsN }: Steps): number => Math.max(...targetsN.map((round) => Math.max(...round)));
+const lowestPull = ({ targetsN }: Steps): number => Math.min(...targetsN.map((round) => Math.min(...round)));
+
+/** One round has but one plan, and a bed that grows stiffer is only planned in even steps. */
+function cappedOf({ joint, orders, finalN }: WantedSteps, ceilingN: number): Steps | undefined {
+  if (orders.length === 1 || joint.later) return undefined;
+  return lowestCapped(joint.first, orders, finalN, ceilingN);
+}
+
+function belowNothing(steps: Steps) {
+  if (lowestPull(steps) > 0) return undefined;
+  const message = 'In this order a bolt would carry nothing at its own pull, so no force can be aimed at.';
+  return invalid('order', message, 'another order, or more rounds');
+}
+
+function belowSeating(steps: Steps, { seatingN = 0 }: WantedSteps) {
+  const least = lowestPull(steps);
+  if (least >= seatingN * (1 - ROUNDING)) return undefined;
+  const message = `In this order a pull aims at ${Math.floor(least)} N only.`;
+  return invalid('seatingN', message, `at most ${Math.floor(least)} N, or another order`);
+}
+
+function overCeiling(even: Steps, wanted: WantedSteps, ceilingN: number) {
+  const rounds = wanted.orders.length;
+  const message = `In ${rounds} round${rounds === 1 ? '' : 's'} a pull aims at ${Math.ceil(highestPull(even))} N.`;
+  const enough = wanted.roundShares ? undefined : roundsUnder(wanted, ceilingN);
+  const more = enough === undefined ? '' : `, or ${enough} rounds`;
+  return invalid('ceilingN', message, `at least ${Math.ceil(highestPull(even))} N${more}`);
+}
+
+/** How many rounds hold a ceiling; undefined where none do. */
+function roundsUnder(wanted: WantedSteps, ceilingN: number): number | undefined {
+  const { joint, finalN } = wanted;
+  const once = evenSteps(joint, wanted.orders.slice(0, 1), finalN, [1]);
+  for (let rounds = wanted.orders.length + 1; rounds <= MOST_ROUNDS; rounds++) {
+    const orders = Array.from({ length: rounds }, (_, index) => wanted.orders[index] ?? wanted.orders.at(-1)!);
+    const longer = { ...wanted, orders };
+    if (cappedOf(longer, ceilingN)) return rounds;
+    if (highestPull(evenSteps(joint, orders, finalN, gentlest(longer, once))) <= ceilingN) return rounds;
+  }
+  return undefined;
+}
+
+/** @param once the plan in one round */
+function gentlest({ joint, orders, finalN, seatingN = 0 }: WantedSteps, once: Steps): readonly number[] {
+  const { first, later = first } = joint;
+  const least = Math.min(lowestPull(once), ...finalN);
+  const laterN: Float64Array[] = [];
+  for (const [index, bolts] of orders.entries()) {
+    const isSame = index > 1 && bolts === orders[index - 1];
+    laterN.push(isSame ? laterN.at(-1)! : highestOnTheWay(later, bolts, finalN));
+  }
+  const leastFirst = least > 0 ? Math.min(1, seatingN / least) : 0;
+  return gentlestShares({ finalN, firstPeakN: once.peakN, laterN, leastFirst }, orders.length);
+}
