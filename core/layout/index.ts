@@ -1,6 +1,19 @@
+export {
+  type ElasticInteraction,
+  type ElasticInteractionRequest,
+  elasticInteraction,
+  elasticInteractionRequestSchema,
+} from './interaction/elastic-interaction.ts';
+export { type InteractionModel, modelSchema } from './interaction/model-schema.ts';
 export { type DrawnSpot, type JointDrawing, jointDrawing } from './joint-drawing.ts';
 export * from './layout.ts';
 export * from './order-request.ts';
 export * from './places.ts';
+export {
+  type RoundTargets,
+  type RoundTargetsRequest,
+  roundTargets,
+  roundTargetsRequestSchema,
+} from './plan/round-targets.ts';
 export { positionsInOrder } from './positions-in-order.ts';
 export { MARK_KINDS, type MarkKind, verdictMark } from './verdict-mark.ts';

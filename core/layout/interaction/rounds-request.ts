@@ -85,7 +85,7 @@ export function roundTargets(
       return invalid(`targetsN[${index}]`, message, `one figure, or ${count}`);
     }
   }
-  return ok(targetsN.map((round) => (typeof round === 'number' ? new Array<number>(count).fill(round) : round)));
+  return ok(targetsN.map((round) => (typeof round === 'number' ? repeated(round, count) : round)));
 }
 
 /** A figure for all positions, or one for each. */
@@ -94,8 +94,10 @@ export function byPosition(
   count: number,
   field: string,
 ): Result<readonly number[]> {
-  if (typeof figure === 'number') return ok(new Array<number>(count).fill(figure));
+  if (typeof figure === 'number') return ok(repeated(figure, count));
   if (figure.length === count) return ok(figure);
   const message = `There are ${figure.length} figures for ${count} position${count === 1 ? '' : 's'}.`;
   return invalid(field, message, `one figure, or ${count}`);
 }
+
+const repeated = (figure: number, count: number): readonly number[] => Array.from({ length: count }, () => figure);

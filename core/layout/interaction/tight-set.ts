@@ -152,7 +152,8 @@ export class TightSet {
       else if (first < 0 || bolt < first) first = bolt;
     }
     if (this.#slack === 0) return first;
-    for (let bolt = 0; bolt < this.#size && (first < 0 || bolt < first); bolt++) {
+    const end = first < 0 ? this.#size : first;
+    for (let bolt = 0; bolt < end; bolt++) {
       if (this.#slots[bolt]! >= 0 || this.#isTight[bolt] === 0) continue;
       const short = this.travelMm[bolt]! - this.#closing(bolt);
       if (short > roundingN * this.#compliance[bolt * this.#size + bolt]!) return bolt;
