@@ -3,6 +3,7 @@ import type { Result } from '../failure/failure.ts';
 import { assemblyTorque } from './assembly-torque.ts';
 import type { Calculation } from './calculation.ts';
 import { compliance } from './compliance.ts';
+import { acceptanceLimits, conformity, decisionRisk } from './conformity.ts';
 import { convert } from './convert.ts';
 import { elasticInteraction } from './elastic-interaction.ts';
 import { fastener } from './fastener.ts';
@@ -14,6 +15,7 @@ import { tighteningAngle } from './tightening-angle.ts';
 import { tighteningOrder } from './tightening-order.ts';
 import { torquePlausibility } from './torque-plausibility.ts';
 import { verdict } from './verdict.ts';
+import { wrenchCalibration } from './wrench-calibration.ts';
 import { appliedTorque, wrenchSetting } from './wrench-setting.ts';
 
 /** Every calculation; to add one, add its file and a line here. */
@@ -33,6 +35,10 @@ export const CALCULATIONS = [
   elasticInteraction,
   roundTargets,
   verdict,
+  wrenchCalibration,
+  conformity,
+  acceptanceLimits,
+  decisionRisk,
 ] as const satisfies readonly Calculation[];
 
 export type CalculationName = (typeof CALCULATIONS)[number]['name'];

@@ -39,6 +39,12 @@ export const english = {
   'reason.above-upper': '{what} {value} is above the upper limit {limit}.',
   'reason.inside-guard-band':
     '{what} {value} is so close to the limit {limit} that the uncertainty of the wrench leaves it in doubt.',
+  'reason.chance-above': 'About {chance} that it lies above.',
+  'reason.chance-below': 'About {chance} that it lies below.',
+  'chance.one-in': '1 in {count}',
+  'chance.in': '{part} in {count}',
+  'chance.hardly': 'less than 1 in {count}',
+  'chance.sure': 'almost certain',
   'reason.not-measured': '{what} was not measured.',
   'reason.too-fast': 'Turned too fast: {value}, limit {limit}.',
   'reason.loosening': 'The fastener was turned loose.',

@@ -41,6 +41,12 @@ export const french: Catalogue = {
   'reason.above-upper': '{what} {value} est au-dessus de la limite supérieure {limit}.',
   'reason.inside-guard-band':
     '{what} {value} est si près de la limite {limit} que l’incertitude de la clé laisse un doute.',
+  'reason.chance-above': 'Environ {chance} qu’il soit au-dessus.',
+  'reason.chance-below': 'Environ {chance} qu’il soit au-dessous.',
+  'chance.one-in': '1 chance sur {count}',
+  'chance.in': '{part} chances sur {count}',
+  'chance.hardly': 'moins de 1 chance sur {count}',
+  'chance.sure': 'presque certain',
   'reason.not-measured': '{what} n’a pas de mesure.',
   'reason.too-fast': 'Rotation trop rapide\u00a0: {value}, limite {limit}.',
   'reason.loosening': 'La vis a été desserrée.',

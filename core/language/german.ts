@@ -41,6 +41,12 @@ export const german: Catalogue = {
   'reason.above-upper': '{what} {value} liegt über dem oberen Grenzwert {limit}.',
   'reason.inside-guard-band':
     '{what} {value} liegt so nah am Grenzwert {limit}, dass die Messunsicherheit des Schlüssels es offen lässt.',
+  'reason.chance-above': 'Mit einer Wahrscheinlichkeit von etwa {chance} liegt es darüber.',
+  'reason.chance-below': 'Mit einer Wahrscheinlichkeit von etwa {chance} liegt es darunter.',
+  'chance.one-in': '1 von {count}',
+  'chance.in': '{part} von {count}',
+  'chance.hardly': 'weniger als 1 von {count}',
+  'chance.sure': 'fast sicher',
   'reason.not-measured': '{what} wurde nicht gemessen.',
   'reason.too-fast': 'Zu schnell gedreht: {value}, Grenze {limit}.',
   'reason.loosening': 'Die Schraube wurde gelöst.',

@@ -1,4 +1,5 @@
 export { type Catalogue, type Filling, fill, type Key, type Params, placeholders } from './catalogue.ts';
+export { sayChance } from './chance.ts';
 export { sayDate, sayInstant } from './dates.ts';
 export { type Fact, sayDerivation } from './derivation.ts';
 export { sayFailure } from './failures.ts';

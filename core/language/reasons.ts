@@ -4,6 +4,7 @@ import { showNumber } from '../quantity/show-number.ts';
 import { showAngle, showTorque } from '../quantity/show-quantity.ts';
 import type { TorqueUnit } from '../quantity/unit.ts';
 import type { Reason } from '../verdict/verdict.ts';
+import { sayChance } from './chance.ts';
 import { say } from './say.ts';
 
 /**
@@ -14,7 +15,15 @@ import { say } from './say.ts';
 export function sayReason(reason: Reason, language: Language, torqueUnit: TorqueUnit): string {
   const what = say(language, `the.${reason.quantity ?? 'torque'}`);
   const [value, limit] = figures(reason, language, torqueUnit);
-  return tidy(say(language, `reason.${reason.code}`, { what, value, limit }));
+  const sentence = tidy(say(language, `reason.${reason.code}`, { what, value, limit }));
+  return [sentence, ...sayBeyond(reason, language)].join(' ');
+}
+
+/** How probably it lies beyond the limit that it is too near to, where that was told. */
+function sayBeyond({ value, limit, probability }: Reason, language: Language): readonly string[] {
+  if (probability === undefined || value === undefined || limit === undefined) return [];
+  const chance = sayChance(probability, language);
+  return [say(language, value <= limit ? 'reason.chance-above' : 'reason.chance-below', { chance })];
 }
 
 /** Where a figure is not told, the gap closes. */

@@ -41,6 +41,12 @@ export const spanish: Catalogue = {
   'reason.above-upper': '{what} {value} está por encima del límite superior {limit}.',
   'reason.inside-guard-band':
     '{what} {value} está tan cerca del límite {limit} que la incertidumbre de la llave lo deja en duda.',
+  'reason.chance-above': 'Alrededor de {chance} de que esté por encima.',
+  'reason.chance-below': 'Alrededor de {chance} de que esté por debajo.',
+  'chance.one-in': '1 entre {count}',
+  'chance.in': '{part} entre {count}',
+  'chance.hardly': 'menos de 1 entre {count}',
+  'chance.sure': 'casi seguro',
   'reason.not-measured': '{what} no se midió.',
   'reason.too-fast': 'Giro demasiado rápido: {value}, límite {limit}.',
   'reason.loosening': 'Se aflojó el tornillo.',

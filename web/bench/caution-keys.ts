@@ -19,6 +19,10 @@ const CAUTIONS = {
   'elastic-interaction': ['maker-first', 'elastic-only'],
   'round-targets': ['maker-first', 'elastic-only', 'look-at-the-scatter'],
   verdict: ['no-proof-of-clamp-force'],
+  'wrench-calibration': ['certificate-wants-more', 'assumed-is-marked'],
+  conformity: ['normal-about-it'],
+  'acceptance-limits': ['normal-about-it'],
+  'decision-risk': ['normal-about-it', 'process-stays'],
 } as const satisfies Record<CalculationName, readonly CautionKey[]>;
 
 /** The cautions of a calculation in the catalogue; a test holds them to the registry's own. */
