@@ -1,7 +1,8 @@
 import { existsSync, lstatSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { openSerial, type SerialEvent, type SerialPull } from '@clampwright/intake/serial';
+import type { ToldPull } from '@clampwright/core/line';
+import { openSerial, type SerialEvent } from '@clampwright/intake/serial';
 import { FAULTS } from '@clampwright/intake/simulated';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { freshPlace } from './testing/place.ts';
@@ -15,9 +16,9 @@ function listening(port: string): readonly SerialEvent[] {
 }
 
 /** Waits for so many; the test's own time limit ends it otherwise. */
-async function pullsIn(events: readonly SerialEvent[], count: number): Promise<readonly SerialPull[]> {
+async function pullsIn(events: readonly SerialEvent[], count: number): Promise<readonly ToldPull[]> {
   for (;;) {
-    const pulls = events.filter((event) => event.kind === 'pull');
+    const pulls = events.flatMap((event) => (event.kind === 'pull' ? [event.pull] : []));
     if (pulls.length >= count) return pulls;
     await pause(5);
   }
@@ -35,12 +36,12 @@ describe('the simulated wrench', () => {
     const wrench = started('--torque', '60', '--pulls', '3');
     const pulls = await pullsIn(listening(await wrench.says(PORT)), 3);
     const { stdout } = await wrench.end();
-    for (const [index, { torqueNm, angleDeg, trace, serial }] of pulls.entries()) {
-      expect(stdout).toContain(`pull ${index + 1}: ${torqueNm} N·m, ${angleDeg}°`);
-      expect(torqueNm).toBeGreaterThan(54);
-      expect(torqueNm).toBeLessThan(66);
+    for (const [index, { torque, angle, trace, from }] of pulls.entries()) {
+      expect(stdout).toContain(`pull ${index + 1}: ${torque.value} N·m, ${angle?.value}°`);
+      expect(torque.value).toBeGreaterThan(54);
+      expect(torque.value).toBeLessThan(66);
       expect(trace?.timeS.length).toBeGreaterThan(20);
-      expect(serial).toBe('SIMULATED-1');
+      expect(from).toEqual(['SIMULATED-1']);
     }
     expect(new Set(pulls.map(({ id }) => id)).size).toBe(3);
   });
@@ -48,8 +49,8 @@ describe('the simulated wrench', () => {
   it('turns on by an angle from its threshold', async () => {
     const wrench = started('--torque', '90', '--angle', '40', '--from', '50', '--pulls', '1');
     const [pull] = await pullsIn(listening(await wrench.says(PORT)), 1);
-    expect(pull?.angleDeg).toBeGreaterThan(36);
-    expect(pull?.angleDeg).toBeLessThan(44);
+    expect(pull?.angle?.value).toBeGreaterThan(36);
+    expect(pull?.angle?.value).toBeLessThan(44);
   });
 
   it('ends by itself after its pulls', async () => {

@@ -34,7 +34,7 @@ async function until(events: readonly SerialEvent[], kind: SerialEvent['kind'], 
   while (events.filter((event) => event.kind === kind).length < count) await pause(5);
 }
 const pullIds = (events: readonly SerialEvent[]) =>
-  events.flatMap((event) => (event.kind === 'pull' ? [event.id] : []));
+  events.flatMap((event) => (event.kind === 'pull' ? [event.pull.id] : []));
 
 describe('a wrench on a real pseudo-terminal', () => {
   it('gives the five pulls that were made', async () => {
@@ -44,10 +44,10 @@ describe('a wrench on a real pseudo-terminal', () => {
     const made = [1, 2, 3, 4, 5].map(examplePull);
     for (const { pull, stamp } of made) expect(await wrench.send(pull, stamp, 'at-once')).toEqual({ ok: true });
     await until(events, 'pull', 5);
-    const pulls = events.filter((event) => event.kind === 'pull');
+    const pulls = events.flatMap((event) => (event.kind === 'pull' ? [event.pull] : []));
     expect(pulls.map((pull) => pull.id)).toEqual(made.map(({ stamp }) => stamp.id));
     expect(pulls.map((pull) => pull.trace)).toEqual(made.map(({ pull }) => pull.trace));
-    expect(pulls.map((pull) => pull.torqueNm)).toEqual(made.map(({ pull }) => pull.shownTorqueNm));
+    expect(pulls.map((pull) => pull.torque.value)).toEqual(made.map(({ pull }) => pull.shownTorqueNm));
     expect(events.some((event) => event.kind === 'unreadable')).toBe(false);
   });
 

@@ -1,5 +1,5 @@
+import { type LineDescription, type LineEvent, lineReader, OWN_LINES } from '@clampwright/core/line';
 import { SerialPort } from 'serialport';
-import { type LineEvent, READER_START, readLines } from './reader.ts';
 
 /** What comes from a wrench on a serial port, besides its lines how the connection stands. */
 export type SerialEvent =
@@ -8,12 +8,19 @@ export type SerialEvent =
   | { readonly kind: 'lost'; readonly detail: string };
 
 export interface SerialWrench {
+  /** Leaves what comes with the operating system until `resume`, so that a flood fills no memory here. */
+  readonly pause: () => void;
+  readonly resume: () => void;
   /** Ends the connection and every further attempt at it. */
   readonly close: () => Promise<void>;
 }
 
 export interface SerialOptions {
   readonly baudRate?: number;
+  /** How the lines are read; left out: as the simulated wrench sends them. */
+  readonly lines?: LineDescription;
+  /** Names the device in the identities of pulls. */
+  readonly origin?: string;
   /** Pauses between attempts double from the first to the longest, ms. */
   readonly firstPauseMs?: number;
   readonly longestPauseMs?: number;
@@ -30,29 +37,34 @@ export function openSerial(
   onEvent: (event: SerialEvent) => void,
   options: SerialOptions = {},
 ): SerialWrench {
-  const { baudRate = 115_200, firstPauseMs = 250, longestPauseMs = 10_000 } = options;
+  const { baudRate = 115_200, firstPauseMs = 250, longestPauseMs = 10_000, lines = OWN_LINES, origin = path } = options;
+  const reader = lineReader(lines, origin);
+  const tellAll = (events: readonly LineEvent[]): void => events.forEach(onEvent);
+  const silence = silenceAfter(lines, () => tellAll(reader.fallSilent()));
   let closed = false;
+  let paused = false;
   let pauseMs = firstPauseMs;
   let toldDetail: string | undefined;
   let retry: NodeJS.Timeout | undefined;
   let connection = connect();
 
   function connect(): Connection {
-    let reader = READER_START;
     return connectTo(path, baudRate, {
-      opened: () => {
+      opened: (port) => {
         toldDetail = undefined;
+        if (paused) port.pause();
         onEvent({ kind: 'connected' });
       },
       bytes: (chunk) => {
         if (closed) return;
         pauseMs = firstPauseMs;
-        const read = readLines(reader, chunk);
-        reader = read.state;
-        for (const event of read.events) onEvent(event);
+        tellAll(reader.take(latin1(chunk)));
+        silence.begin();
       },
       ended: (detail) => {
+        silence.end();
         if (closed) return;
+        tellAll(reader.breakOff());
         if (detail !== toldDetail) onEvent({ kind: 'lost', detail });
         toldDetail = detail;
         retry = setTimeout(() => {
@@ -64,6 +76,14 @@ export function openSerial(
   }
 
   return {
+    pause: () => {
+      paused = true;
+      connection.port.pause();
+    },
+    resume: () => {
+      paused = false;
+      connection.port.resume();
+    },
     close: () => {
       closed = true;
       clearTimeout(retry);
@@ -72,12 +92,28 @@ export function openSerial(
   };
 }
 
+const latin1 = (chunk: Uint8Array): string =>
+  Buffer.from(chunk.buffer, chunk.byteOffset, chunk.byteLength).toString('latin1');
+
+/** Watches for the silence that ends a pull, where the description says that one does. */
+function silenceAfter({ endOfPull }: LineDescription, fell: () => void) {
+  let timer: NodeJS.Timeout | undefined;
+  const end = (): void => clearTimeout(timer);
+  const begin = (): void => {
+    if (endOfPull.by !== 'silence') return;
+    end();
+    timer = setTimeout(fell, 1000 * endOfPull.seconds);
+  };
+  return { begin, end };
+}
+
 interface Connection {
+  readonly port: SerialPort;
   readonly close: () => Promise<void>;
 }
 
 interface Heard {
-  readonly opened: () => void;
+  readonly opened: (port: SerialPort) => void;
   readonly bytes: (chunk: Uint8Array) => void;
   /** Once for each connection, also for one that never opened. */
   readonly ended: (detail: string) => void;
@@ -93,12 +129,13 @@ function connectTo(path: string, baudRate: number, heard: Heard): Connection {
     port.open((error) => {
       if (error) return end(error.message);
       if (closing) return port.close();
-      heard.opened();
+      heard.opened(port);
     });
   });
   port.on('data', heard.bytes);
   void ending.then(heard.ended);
   return {
+    port,
     close: async () => {
       closing = true;
       if (port.isOpen) port.close();

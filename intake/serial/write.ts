@@ -1,5 +1,5 @@
+import { checkOf } from '@clampwright/core/line';
 import type { SimulatedPull } from '../simulated/index.ts';
-import { checkOf } from './check.ts';
 
 /** What the wrench says of a pull besides what it measured. */
 export interface PullStamp {

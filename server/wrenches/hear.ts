@@ -1,9 +1,10 @@
-import type { IncomingPull } from '@clampwright/core/record';
-import type { SerialEvent, SerialPull } from '@clampwright/intake/serial';
+import type { ToldPull } from '@clampwright/core/line';
+import type { SerialEvent } from '@clampwright/intake/serial';
 import type { LiveEvent } from '../api/contract.ts';
 import { problemOf } from '../api/problem.ts';
 import type { Deps } from '../deps.ts';
 import { enter } from '../door.ts';
+import { incomingFrom } from './incoming.ts';
 import type { TakenWrench } from './ports.ts';
 
 type WrenchState = Extract<LiveEvent, { kind: 'wrench' }>['state'];
@@ -29,17 +30,17 @@ export function hearing(deps: Deps): (taken: TakenWrench, event: SerialEvent) =>
       case 'lost':
         return tell(deps, taken, 'lost', event.detail);
       case 'unreadable':
-        return tell(deps, taken, 'unreadable-line', `${event.message}: ${event.excerpt}`);
+        return tell(deps, taken, 'unreadable-line', event.raw);
       case 'sample':
-        if (!torqueIsDue(taken.wrench.id, event.pull, event.timeS)) return undefined;
+        if (!torqueIsDue(taken.wrench.id, event.pull, event.elapsedS)) return undefined;
         return deps.listeners.tell(taken.jobId, {
           kind: 'torque',
           jointRef: taken.jointRef,
           torqueNm: event.torqueNm,
-          angleDeg: event.angleDeg,
+          angleDeg: event.angleDeg ?? 0,
         });
       case 'pull':
-        return takePull(deps, taken, event);
+        return takePull(deps, taken, event.pull);
     }
   };
 }
@@ -49,13 +50,14 @@ function tell({ listeners, logger }: Deps, { jobId, wrench }: TakenWrench, state
   listeners.tell(jobId, { kind: 'wrench', wrenchId: wrench.id, state, detail });
 }
 
-async function takePull(deps: Deps, taken: TakenWrench, pull: SerialPull): Promise<void> {
-  if (pull.serial !== taken.wrench.serial) {
-    const message = `The wrench on this port is ${pull.serial}, not ${taken.wrench.serial}. Take the wrench that is really there.`;
+async function takePull(deps: Deps, taken: TakenWrench, pull: ToldPull): Promise<void> {
+  const [serial] = pull.from;
+  if (serial !== undefined && serial !== taken.wrench.serial) {
+    const message = `The wrench on this port is ${serial}, not ${taken.wrench.serial}. Take the wrench that is really there.`;
     return refusePull(deps, taken, pull, message);
   }
   try {
-    const entered = await enter(deps, taken.jobId, incomingFrom(taken, pull), { by: taken.by });
+    const entered = await enter(deps, taken.jobId, incomingFrom(deps, taken, pull, 'serial'), { by: taken.by });
     if (!entered.ok) refusePull(deps, taken, pull, problemOf(entered.failure).detail);
   } catch (error) {
     deps.logger.error({ err: error }, 'pull broke');
@@ -64,27 +66,7 @@ async function takePull(deps: Deps, taken: TakenWrench, pull: SerialPull): Promi
 }
 
 /** The figures stand in the log too, so that a pull nobody saw being refused can still be found. */
-function refusePull(deps: Deps, taken: TakenWrench, { trace: _trace, ...pull }: SerialPull, message: string): void {
+function refusePull(deps: Deps, taken: TakenWrench, { trace: _trace, ...pull }: ToldPull, message: string): void {
   deps.logger.warn({ jobId: taken.jobId, pull }, 'pull refused');
   tell(deps, taken, 'pull-refused', message);
-}
-
-function incomingFrom({ wrench, jointRef }: TakenWrench, pull: SerialPull): IncomingPull {
-  const { angleText, angleDeg, fastestDegPerS, trace } = pull;
-  return {
-    kind: 'record-pull',
-    id: pull.id,
-    jointRef,
-    wrenchId: wrench.id,
-    source: { kind: 'serial', detail: pull.serial },
-    takenAt: pull.takenAt,
-    shown: {
-      torque: { text: pull.torqueText, unit: 'N·m' },
-      ...(angleText === undefined ? {} : { angle: { text: angleText, unit: 'deg' } }),
-    },
-    shownTorqueNm: pull.torqueNm,
-    ...(angleDeg === undefined ? {} : { shownAngleDeg: angleDeg }),
-    ...(fastestDegPerS === undefined ? {} : { fastestDegPerS }),
-    ...(trace ? { trace } : {}),
-  };
 }
