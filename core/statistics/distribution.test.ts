@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DISTRIBUTIONS, FILL, HALF_WIDTH } from './distribution.ts';
-import { shareBelow } from './normal-probability.ts';
+import { shareBelow } from './distributions/normal.ts';
 import { randomWords } from './random-words.ts';
 
 const COUNT = 200_000;

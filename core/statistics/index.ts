@@ -1,5 +1,11 @@
 export { type Description, describe } from './describe.ts';
 export { DISTRIBUTIONS, type Distribution, HALF_WIDTH } from './distribution.ts';
+export type { Continuous } from './distributions/continuous.ts';
+export { fisherF } from './distributions/fisher-f.ts';
+export { chiSquare, gamma } from './distributions/gamma.ts';
+export { normal, shareAbove, shareBelow, Z_95 } from './distributions/normal.ts';
+export { studentT } from './distributions/student-t.ts';
+export { exponential, weibull } from './distributions/weibull.ts';
 export {
   drawnResults,
   type Model,
@@ -8,6 +14,6 @@ export {
   monteCarlo,
   type Uncertain,
 } from './monte-carlo.ts';
-export { shareBelow, Z_95 } from './normal-probability.ts';
 export { coverageIntervals, type Interval } from './order-statistics.ts';
 export { type Correlations, type Propagated, propagate, type Sensitive } from './propagate.ts';
+export { logGamma } from './special/log-gamma.ts';

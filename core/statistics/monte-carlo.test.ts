@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DISTRIBUTIONS, HALF_WIDTH } from './distribution.ts';
+import { Z_95 } from './distributions/normal.ts';
 import { type Model, monteCarlo, type Uncertain } from './monte-carlo.ts';
-import { Z_95 } from './normal-probability.ts';
 import { propagate } from './propagate.ts';
 
 fc.configureGlobal({ seed: 24 });

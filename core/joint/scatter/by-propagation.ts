@@ -1,4 +1,4 @@
-import { shareBelow, Z_95 } from '../../statistics/normal-probability.ts';
+import { shareBelow, Z_95 } from '../../statistics/distributions/normal.ts';
 import type { Interval } from '../../statistics/order-statistics.ts';
 import { propagate } from '../../statistics/propagate.ts';
 import type { PreloadModel } from './preload-quantities.ts';
