@@ -29,6 +29,10 @@ export interface Kind<Thing extends Named> {
   /** What one of them is called. */
   readonly what: string;
   readonly schema: z.ZodType<Thing>;
+  /** Whether a thing that was sent again is the one that is kept; every figure of it unless told otherwise. */
+  readonly isSame?: (kept: Thing, sent: Thing) => boolean;
+  /** Whether a thing may stand beside those that are kept; asked inside the transaction that adds it. */
+  readonly joins?: (kept: readonly Thing[], thing: Thing) => Result<undefined>;
 }
 
 export function registerOn<Thing extends Named>(engine: Engine, kind: Kind<Thing>): Register<Thing> {
@@ -46,12 +50,27 @@ export async function addTo<Thing extends Named>(
   { demo }: Adding = {},
 ): Promise<Result<Thing>> {
   const stored = await getFrom(trx, kind, thing.id);
-  if (stored.ok) return canonical(stored.value) === canonical(thing) ? stored : taken(kind.what, stored.value);
+  if (stored.ok) return isKept(kind, stored.value, thing) ? stored : taken(kind.what, stored.value);
+  const joins = await joinsKept(trx, kind, thing);
+  if (!joins.ok) return joins;
   await trx
     .insertInto(kind.table)
     .values({ id: thing.id, demo: flag(demo), name: thing.name, content: canonical(thing) })
     .execute();
   return ok(thing);
+}
+
+const isKept = <Thing extends Named>(kind: Kind<Thing>, kept: Thing, sent: Thing): boolean =>
+  kind.isSame?.(kept, sent) ?? canonical(kept) === canonical(sent);
+
+async function joinsKept<Thing extends Named>(
+  trx: Transaction,
+  kind: Kind<Thing>,
+  thing: Thing,
+): Promise<Result<undefined>> {
+  if (!kind.joins) return ok(undefined);
+  const kept = await listOf(trx, kind);
+  return kept.ok ? kind.joins(kept.value, thing) : kept;
 }
 
 const taken = (what: string, current: unknown) =>

@@ -1,5 +1,5 @@
 import type { Result } from '@clampwright/core/failure';
-import { type OwnRow, ownRowSchema } from '@clampwright/core/fastener';
+import type { OwnRow } from '@clampwright/core/fastener';
 import { type Asset, assetSchema } from '@clampwright/core/record';
 import { type Adapter, adapterSchema, type Extension, extensionSchema } from '@clampwright/core/wrench';
 import { type Demo, demoOn } from './demo.ts';
@@ -9,6 +9,7 @@ import { type Jobs, jobsOn } from './jobs/index.ts';
 import { appendStatements } from './jobs/statements.ts';
 import { type Joints, jointsOn } from './joints.ts';
 import { type Mappings, mappingsOn } from './mappings.ts';
+import { OWN_ROWS } from './own-rows.ts';
 import { type People, peopleOn } from './people.ts';
 import { type Register, registerOn } from './register.ts';
 import { type Sessions, sessionsOn } from './sessions.ts';
@@ -50,7 +51,7 @@ export function storeOn(engine: Engine, folder: string): Store {
     adapters: registerOn<Adapter>(engine, { table: 'adapters', what: 'adapter', schema: adapterSchema }),
     extensions: registerOn<Extension>(engine, { table: 'extensions', what: 'extension', schema: extensionSchema }),
     assets: registerOn<Asset>(engine, { table: 'assets', what: 'asset', schema: assetSchema }),
-    ownRows: registerOn<OwnRow>(engine, { table: 'own_rows', what: 'own row', schema: ownRowSchema }),
+    ownRows: registerOn(engine, OWN_ROWS),
     people: peopleOn(engine),
     sessions: sessionsOn(engine),
     mappings: mappingsOn(engine),

@@ -63,7 +63,7 @@ async function isFitToRead(): Promise<void> {
 describe('a lead without a maker’s figure', () => {
   it('adds a lubricant of the workshop’s own, with its source', async () => {
     await open('/joints', 'Joints');
-    await page.getByRole('link', { name: 'Own materials and lubricants' }).click();
+    await page.getByRole('link', { name: 'Own bolts, materials and lubricants' }).click();
     await page.getByText('There is no row of your own yet.').waitFor();
     await isFitToRead();
     await page.getByRole('button', { name: 'Add an own row' }).click();
@@ -92,6 +92,30 @@ describe('a lead without a maker’s figure', () => {
     const before = page.getByRole('listitem').filter({ hasText: 'Own test of 3 March' });
     await before.getByText('superseded').waitFor();
     await page.getByRole('listitem').filter({ hasText: 'thread 0.1 to 0.13' }).waitFor();
+    await isFitToRead();
+  });
+
+  it('adds a bolt of the workshop’s own, told at the field what cannot be', async () => {
+    await page.getByRole('button', { name: 'Add an own row' }).click();
+    await inDialog('What it is').selectOption({ label: 'bolt' });
+    await inDialog('Designation').fill('M24');
+    await inDialog('Major diameter d').fill('23');
+    await inDialog('Pitch P').fill('2');
+    await inDialog('Minor diameter d₁ (may be left out)').fill('24');
+    await inDialog('Hole diameter (may be left out)').fill('25');
+    await inDialog('Bearing face, outer diameter (may be left out)').fill('34');
+    await dialog().getByRole('button', { name: 'Add an own row' }).click();
+    await dialog().getByText('Must be less than 23\u00a0mm (Major diameter d).').waitFor();
+    await inDialog('Minor diameter d₁ (may be left out)').fill('');
+    await inDialog('Source').fill('Drawing KH-114, measured on 4 rods');
+    await dialog().getByText('“M24” is the designation of another thread.').waitFor();
+    await isFitToRead();
+    await inDialog('Designation').fill('Tie rod 23');
+    await dialog().getByRole('button', { name: 'Add an own row' }).click();
+    await page
+      .getByRole('listitem')
+      .filter({ hasText: 'd\u00a023\u00a0mm, P\u00a02\u00a0mm, d_w\u00a034\u00a0mm' })
+      .waitFor();
     await isFitToRead();
   });
 
@@ -161,6 +185,62 @@ describe('a lead without a maker’s figure', () => {
     for (const printed of ['An estimate: the maker’s figure comes first', 'F_Mmin', 'Own test of 9 March']) {
       expect(html).toContain(printed);
     }
+  });
+});
+
+describe('a bolt of the workshop’s own', () => {
+  it('is chosen in the editor, and a target is derived for it', async () => {
+    await open('/joints', 'Joints');
+    await page.getByRole('link', { name: 'Write a joint' }).click();
+    await field('Name').fill('Tie rods of the gantry');
+    await field('Bolt').selectOption({ label: 'Tie rod 23 (own row)' });
+    expect(await field('Thread').count()).toBe(0);
+    await field('Property class').fill('8.8');
+    await field('Diameter').fill('300');
+    await page.getByRole('button', { name: 'Derive a target for stage 1' }).click();
+    expect(await inDialog('Bolt').locator('option:checked').textContent()).toBe('Tie rod 23 (own row)');
+    await inDialog('Coating and lubricant').selectOption({ label: 'Assembly paste, tin of March (own row)' });
+    await inDialog('± percent').fill('5');
+    await dialog()
+      .getByText(/^Fills in \d{3} N·m ± 5 %$/)
+      .waitFor();
+    await isFitToRead();
+    await dialog().getByRole('button', { name: 'Fill in stage 1' }).click();
+    await isFitToRead();
+    await page.getByRole('button', { name: 'Release', exact: true }).click();
+    await dialog().getByRole('button', { name: 'Release', exact: true }).click();
+    await page.getByText('revision 1', { exact: true }).waitFor();
+    expect(await tells(/Own row “Tie rod 23 \(d.23.mm, P.2.mm, d_w.34.mm, d_h.25.mm\)”: Drawing KH-114/)).toBe(true);
+  });
+
+  it('superseded afterwards, stays in the joint as it was', async () => {
+    const joint = page.url();
+    await open('/joints/own-rows', 'Own bolts, materials and lubricants');
+    await page.getByRole('button', { name: 'Supersede Tie rod 23' }).click();
+    await inDialog('Pitch P').fill('1.5');
+    await inDialog('Source').fill('Drawing KH-114, revision B');
+    await dialog().getByRole('button', { name: 'Supersede', exact: true }).click();
+    await page.getByRole('listitem').filter({ hasText: 'P\u00a01.5\u00a0mm' }).waitFor();
+    await page.goto(joint);
+    expect(await tells(/Own row “Tie rod 23 \(d.23.mm, P.2.mm/)).toBe(true);
+  });
+
+  it('is chosen on Bench, where it may also be told there alone', async () => {
+    await open('/bench/assembly-torque', 'Assembly torque');
+    await page.getByRole('button', { name: 'Fill in an example' }).click();
+    await field('Own bolt of the workshop').selectOption({ label: 'Tie rod 23' });
+    expect(await field('Pitch P').inputValue()).toBe('1.5');
+    await page
+      .getByText(/Tie rod 23: pitch diameter, minor diameter, root diameter and stress area worked out/)
+      .waitFor();
+    await isFitToRead();
+    await field('Pitch P').fill('25');
+    await page
+      .getByText(/A pitch of 25 mm leaves no core of a bolt of 23 mm\./)
+      .first()
+      .waitFor();
+    await page.getByRole('button', { name: 'By designation' }).click();
+    expect(await field('Thread').inputValue()).toBe('');
   });
 });
 

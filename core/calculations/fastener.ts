@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { fastener as fastenerData } from '../fastener/fastener.ts';
+import { threadSchema } from '../fastener/own-thread.ts';
 import { calculation, MAKER_FIRST } from './calculation.ts';
 
 const millimetres = (what: string) => z.number().describe(`${what}, mm`);
@@ -21,7 +22,7 @@ export const fastener = calculation({
     'ISO 3506-1: stainless steel A1 to A5; ASTM F3125, A193 B7, A320 L7, A574',
   ],
   input: z.strictObject({
-    thread: z.string().describe('designation, such as M10, M10x1.25, 3/8-16 UNC, #8-32 UNC'),
+    thread: threadSchema,
     propertyClass: z
       .string()
       .describe('such as 8.8 or A4-80 for metric threads, grade 5 or B7 for inch threads')
@@ -30,7 +31,7 @@ export const fastener = calculation({
   output: z.strictObject({
     thread: z.string().describe('designation as the standard writes it'),
     system: z.enum(['ISO metric', 'Unified']),
-    series: z.enum(['coarse', 'fine', 'UNC', 'UNF', '8-UN']),
+    series: z.enum(['coarse', 'fine', 'UNC', 'UNF', '8-UN', 'own']),
     majorDiameterMm: millimetres('basic major diameter d'),
     pitchMm: millimetres('pitch P'),
     pitchDiameterMm: millimetres('basic pitch diameter d2'),
@@ -43,6 +44,7 @@ export const fastener = calculation({
     proofStressMPa: megapascals('stress under proof load'),
     proofLoadN: newtons('proof load, unrounded'),
     tensileLoadN: newtons('least ultimate tensile load, unrounded'),
+    workedOut: z.string().describe('which figures of an own bolt were worked out').optional(),
     notes: z.array(z.string()).readonly(),
   }),
   example: { thread: 'M10x1.25', propertyClass: '8.8' },

@@ -82,7 +82,7 @@ describe('fastener', () => {
   it.each([
     [{ thread: 'M13' }, 'thread', 'M12 or M14'],
     [{ thread: 'M10', propertyClass: '8.9' }, 'propertyClass', 'one of 4.6'],
-    [{ thread: 10 }, 'thread', 'a string: designation'],
+    [{ thread: 10 }, 'thread', 'designation, such as M12'],
   ])('refuses %j, naming %s', (input, field, expected) => {
     expect(calculate('fastener', input)).toMatchObject({
       failure: { field, expected: expect.stringContaining(expected) },

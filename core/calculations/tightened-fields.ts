@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { BEARING_STANDARDS, HOLE_SERIES } from '../fastener/bearing-face.ts';
+import { threadSchema } from '../fastener/own-thread.ts';
 import { EDITIONS } from '../joint/torque/shank-stress.ts';
 
 /** A coefficient of friction; nothing turns without any, and above 1 it is a slip of the decimal sign. */
@@ -9,7 +10,7 @@ const diameter = (what: string) => z.number().positive().max(1000).describe(`${w
 
 /** Fields that tell of the fastener and of the ring that it turns on. */
 export const tightenedFields = {
-  thread: z.string().describe('designation, such as M12, M12x1.25, 3/4-10 UNC'),
+  thread: threadSchema,
   propertyClass: z.string().describe('such as 8.8, A4-80, grade 5, B7').optional(),
   proofStressMPa: z
     .number()

@@ -24,6 +24,13 @@ export const torquePlausibility = calculation({
   ],
   input: z.strictObject({
     ...tightenedFields,
+    tensileStrengthMPa: z
+      .number()
+      .positive()
+      .max(3000)
+      .describe('tensile strength, MPa, in place of the class’s own')
+      .optional(),
+    materialName: z.string().max(200).describe('what the material is called where it has no class').optional(),
     torqueNm: z.number().positive().max(1e6).describe('tightening torque as it was understood, N·m'),
     typedUnit: z.enum(torqueUnits).describe('unit that the figure was typed in, where it was not N·m').optional(),
     prevailingTorqueNm: z
@@ -51,7 +58,9 @@ export const torquePlausibility = calculation({
       highest: coefficient('highest'),
     }),
     fullTorqueNm: z.number().describe('torque that uses 90 % of the yield strength at usual friction, N·m'),
-    propertyClass: z.string().describe('as it was read; the strongest of the size when none was told'),
+    propertyClass: z
+      .string()
+      .describe('class or material as it was read; the strongest of the size when none was told'),
     slips: z
       .array(
         z.strictObject({

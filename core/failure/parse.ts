@@ -34,12 +34,16 @@ function fieldName(issue: z.core.$ZodIssue): string {
 /** Of the ways in which a union refused, the one that got furthest into the input. */
 function innermost(issue: z.core.$ZodIssue): z.core.$ZodIssue {
   if (issue.code !== 'invalid_union') return issue;
-  const within = issue.errors.flatMap((branch) => branch.slice(0, 1)).map((found) => innermost(found));
+  const within = issue.errors
+    .flatMap((branch) => branch.slice(0, 1))
+    .map((found) => innermost(found))
+    .filter(isOfTheRightType);
   const deepest = within.toSorted((a, b) => b.path.length - a.path.length)[0];
-  return deepest === undefined || deepest.path.length === 0
-    ? issue
-    : { ...deepest, path: [...issue.path, ...deepest.path] };
+  return deepest === undefined ? issue : { ...deepest, path: [...issue.path, ...deepest.path] };
 }
+
+/** A string that stands for an object, say, was not meant in that way at all. */
+const isOfTheRightType = ({ code, path }: z.core.$ZodIssue): boolean => code !== 'invalid_type' || path.length > 0;
 
 /** Our words for a refusal; those of the schema, where it has some, go before them. */
 function messageOf(issue: z.core.$ZodRawIssue): string {
@@ -104,8 +108,9 @@ function expectation(issue: z.core.$ZodIssue): string | undefined {
     case 'invalid_union':
     case 'invalid_key':
     case 'invalid_element':
-    case 'custom':
       return undefined;
+    case 'custom':
+      return typeof issue.params?.['expected'] === 'string' ? issue.params['expected'] : undefined;
   }
 }
 

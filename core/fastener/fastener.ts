@@ -1,4 +1,6 @@
 import { ok, type Result } from '../failure/failure.ts';
+import { workedOutOf } from './bolt-fault.ts';
+import type { ThreadTold } from './own-thread.ts';
 import { profileOf, rootDiameterMm } from './profile.ts';
 import { type PropertyClass, readPropertyClass } from './property-class.ts';
 import { readThread } from './read-thread.ts';
@@ -24,6 +26,8 @@ export interface FastenerData {
   readonly proofLoadN?: number;
   /** Stress area times tensile strength. */
   readonly tensileLoadN?: number;
+  /** Which figures of an own bolt were worked out, not given. */
+  readonly workedOut?: string;
   /** Where the figures go beyond what their standard covers. */
   readonly notes: readonly string[];
 }
@@ -31,12 +35,12 @@ export interface FastenerData {
 /**
  * Geometry of a thread and, with a class, strength and loads of its fastener.
  *
- * @param thread        designation, as `readThread` takes it
+ * @param thread        designation or own bolt, as `readThread` takes it
  * @param propertyClass as `readPropertyClass` takes it
  * @returns figures unrounded; ISO 898-1 rounds its areas and loads, so its printed loads differ by up to 0.5 %
  * @source ISO 724:1993, ISO 898-1:2013, ISO 3506-1, ASME B1.1-2003, SAE J429, ASTM F3125, A193, A320, A574
  */
-export function fastener(thread: string, propertyClass?: string): Result<FastenerData> {
+export function fastener(thread: ThreadTold, propertyClass?: string): Result<FastenerData> {
   const read = readThread(thread);
   return read.ok ? fastenerOf(read.value, propertyClass) : read;
 }
@@ -49,6 +53,7 @@ export function fastenerOf(thread: Thread, propertyClass?: string): Result<Faste
 }
 
 function geometry(thread: Thread): FastenerData {
+  const workedOut = thread.own && workedOutOf(thread.own);
   return {
     thread: thread.designation,
     system: thread.system,
@@ -57,6 +62,7 @@ function geometry(thread: Thread): FastenerData {
     pitchMm: thread.pitchMm,
     ...profileOf(thread),
     ...(thread.system === 'ISO metric' ? { rootDiameterMm: rootDiameterMm(thread) } : {}),
+    ...(workedOut === undefined ? {} : { workedOut }),
     notes: [],
   };
 }
@@ -77,7 +83,7 @@ function withStrength(thread: Thread, strength: PropertyClass): FastenerData {
 
 function beyondStandard(thread: Thread, { name, standard }: PropertyClass): readonly string[] {
   const covered = COVERED[standard];
-  if (covered === undefined || covered.holds(thread)) return [];
+  if (covered === undefined || (thread.own === undefined && covered.holds(thread))) return [];
   return [`${standard} covers ${covered.range}; ${name} on ${thread.designation} holds only where the maker says so.`];
 }
 

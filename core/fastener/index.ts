@@ -7,6 +7,7 @@ export {
   type HoleSeries,
   usualBearing,
 } from './bearing-face.ts';
+export { type BoltFault, boltFault } from './bolt-fault.ts';
 export { type FastenerData, fastener } from './fastener.ts';
 export { FRICTION_CLASSES, LUBRICATIONS } from './friction-classes.ts';
 export { BEARING_PRESSURES, MATERIALS } from './materials.ts';
@@ -23,14 +24,18 @@ export {
 export { type NutClass, nutClassFor, readNutClass } from './nut-class.ts';
 export {
   type FrictionRange,
+  joinsRows,
   type NewOwnRow,
   newOwnRowSchema,
+  type OwnBolt,
   type OwnLubricant,
   type OwnMaterial,
   type OwnRow,
   ownRowSchema,
   standingRows,
+  threadOfBolt,
 } from './own-row.ts';
+export { type BoltDimensions, designationOf, type OwnThread, type ThreadTold } from './own-thread.ts';
 export { type Profile, profileOf, rootDiameterMm } from './profile.ts';
 export { PROPERTY_CLASSES, type PropertyClass, readPropertyClass } from './property-class.ts';
 export type { Provenance } from './provenance.ts';

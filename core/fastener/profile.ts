@@ -13,18 +13,19 @@ export interface Profile {
 }
 
 /**
- * What follows from a thread's basic size.
+ * What follows from a thread's basic size; of a bolt of one's own, what was not given.
  *
  * @source ISO 68-1:1998 and ISO 724:1993 (d2 = d − 3H/4, d1 = d − 5H/4, H = P·√3/2); stress area by ISO 898-1:2013,
  *         9.1.6 (d0 = (d2 + d3)/2, d3 = d1 − H/6) and ASME B1.1-2003, appendix B (d0 = d2 − 3H/8)
  */
-export function profileOf({ system, majorDiameterMm, pitchMm }: Thread): Profile {
+export function profileOf({ own, system, majorDiameterMm, pitchMm }: Thread): Profile {
   const heightMm = (pitchMm * SQUARE_ROOT_OF_3) / 2;
-  const pitchDiameterMm = majorDiameterMm - (3 * heightMm) / 4;
-  const minorDiameterMm = majorDiameterMm - (5 * heightMm) / 4;
-  const metricDiameterMm = (pitchDiameterMm + minorDiameterMm - heightMm / 6) / 2;
+  const pitchDiameterMm = own?.pitchDiameterMm ?? majorDiameterMm - (3 * heightMm) / 4;
+  const minorDiameterMm = own?.minorDiameterMm ?? majorDiameterMm - (5 * heightMm) / 4;
+  const metricDiameterMm = (pitchDiameterMm + (own?.rootDiameterMm ?? minorDiameterMm - heightMm / 6)) / 2;
   const stressDiameterMm = system === 'ISO metric' ? metricDiameterMm : pitchDiameterMm - (3 * heightMm) / 8;
-  return { pitchDiameterMm, minorDiameterMm, stressAreaMm2: (Math.PI / 4) * stressDiameterMm ** 2 };
+  const stressAreaMm2 = own?.stressAreaMm2 ?? (Math.PI / 4) * stressDiameterMm ** 2;
+  return { pitchDiameterMm, minorDiameterMm, stressAreaMm2 };
 }
 
 /**
@@ -32,5 +33,8 @@ export function profileOf({ system, majorDiameterMm, pitchMm }: Thread): Profile
  *
  * @source ISO 898-1:2013, 9.1.6: d3 = d1 − H/6
  */
-export const rootDiameterMm = ({ majorDiameterMm, pitchMm }: Thread): number =>
-  majorDiameterMm - (17 / 24) * SQUARE_ROOT_OF_3 * pitchMm;
+export function rootDiameterMm({ own, majorDiameterMm, pitchMm }: Thread): number {
+  if (own?.rootDiameterMm !== undefined) return own.rootDiameterMm;
+  if (own?.minorDiameterMm !== undefined) return own.minorDiameterMm - (SQUARE_ROOT_OF_3 * pitchMm) / 12;
+  return majorDiameterMm - (17 / 24) * SQUARE_ROOT_OF_3 * pitchMm;
+}

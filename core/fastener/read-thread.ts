@@ -1,4 +1,6 @@
 import { invalid, ok, type Result } from '../failure/failure.ts';
+import { boltFault, boltFaultInWords } from './bolt-fault.ts';
+import type { OwnThread, ThreadTold } from './own-thread.ts';
 import { inchesToMm, THREADS, type Thread } from './thread.ts';
 
 /** Decimal sizes such as `.313` for 5/16 are rounded to a thousandth of an inch. */
@@ -22,14 +24,33 @@ interface Wanted {
 }
 
 /**
- * Reads the designation of a thread.
+ * Reads a thread.
  *
- * @param text  `M10`, `M10x1.25`, `3/8-16 UNC`, `#8-32`, `1 1/2-6 UNC`; case, spaces, `×` and a tolerance class at
+ * @param told  `M10`, `M10x1.25`, `3/8-16 UNC`, `#8-32`, `1 1/2-6 UNC`; case, spaces, `×` and a tolerance class at
  *              the end make no difference; the series may be left out where the pitch tells it, or the pitch where
- *              the series does
+ *              the series does; or the dimensions of a bolt of one's own
  * @param field named in the refusal, which tells the nearest known designations
  */
-export function readThread(text: string, field = 'thread'): Result<Thread> {
+export function readThread(told: ThreadTold, field = 'thread'): Result<Thread> {
+  return typeof told === 'string' ? readDesignation(told, field) : readOwn(told, field);
+}
+
+/** @returns refused with the figure that cannot be, such as `thread.pitchMm` */
+function readOwn(own: OwnThread, field: string): Result<Thread> {
+  const fault = boltFault(own);
+  if (fault) {
+    const { message, expected } = boltFaultInWords(own, fault);
+    return invalid(`${field}.${fault.field}`, message, expected);
+  }
+  const asThick = THREADS.find(
+    ({ system, majorDiameterMm }) => system === own.system && isNear(majorDiameterMm, own.majorDiameterMm),
+  );
+  const { designation, system, majorDiameterMm, pitchMm } = own;
+  const size = asThick?.size ?? designation;
+  return ok({ designation, system, series: 'own', size, majorDiameterMm, pitchMm, own });
+}
+
+function readDesignation(text: string, field: string): Result<Thread> {
   const typed = tidy(text);
   const wanted = metricWanted(typed) ?? inchWanted(typed);
   if (wanted === undefined) {

@@ -1,4 +1,5 @@
 import { METRIC_ROWS, type MetricRow } from './metric-threads.ts';
+import type { OwnThread } from './own-thread.ts';
 import { UNIFIED_ROWS, type UnifiedRow } from './unified-threads.ts';
 
 /** By whole numbers, so that 3/8 in is 9.525 mm and not 9.524999999999999. */
@@ -9,11 +10,13 @@ export interface Thread {
   /** As the standard writes it: `M10`, `M10x1.25`, `3/8-16 UNC`, `2-8 UN`. */
   readonly designation: string;
   readonly system: 'ISO metric' | 'Unified';
-  readonly series: 'coarse' | 'fine' | 'UNC' | 'UNF' | '8-UN';
+  readonly series: 'coarse' | 'fine' | 'UNC' | 'UNF' | '8-UN' | 'own';
   /** The part ahead of the pitch: `M10`, `3/8`. */
   readonly size: string;
   readonly majorDiameterMm: number;
   readonly pitchMm: number;
+  /** All that is told of a bolt of one’s own; it goes before the tables and the basic profile. */
+  readonly own?: OwnThread;
 }
 
 function metricThreads({ majorMm, coarseMm, fineMm }: MetricRow): readonly Thread[] {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Round, Stage } from '../procedure/procedure.ts';
 import { checkJoint } from './check.ts';
 import { type JointContent, jointContentSchema } from './joint.ts';
-import { aJoint, angleWindow, torqueWindow } from './testing/a-joint.ts';
+import { aJoint, angleWindow, anOwnBolt, anOwnMaterial, torqueWindow } from './testing/a-joint.ts';
 
 const round = (share = 1): Round => ({ share, order: { method: 'star' } });
 const torqueStage: Stage = { kind: 'torque', torque: torqueWindow(130, 150), rounds: [round()] };
@@ -68,6 +68,8 @@ describe('a joint that may be released', () => {
 describe('a contradiction', () => {
   it.each<[string, Partial<JointContent>, string]>([
     ['an unknown thread', { fastener: bolt('M15x7') }, 'fastener.thread'],
+    ['an own bolt of another name', { fastener: { ...bolt('M16'), ownBolt: anOwnBolt } }, 'fastener.thread'],
+    ['class and own material', { fastener: { ...bolt('M16'), ownMaterial: anOwnMaterial } }, 'fastener.propertyClass'],
     ['an unknown class', { fastener: bolt('M16', '7.7') }, 'fastener.propertyClass'],
     ['a stage without its torque', { stages: [{ kind: 'snug', rounds: [round()] }] }, 'stages[0].torque'],
     ['a stage without its angle', { stages: [torqueStage, { ...torqueStage, kind: 'angle' }] }, 'stages[1].angle'],

@@ -1,5 +1,5 @@
 import type { Failure } from '../failure/failure.ts';
-import { fastenerKnown, spacingLeavesRoom } from './checks/fastener.ts';
+import { fastenerKnown, ownRowsFit, spacingLeavesRoom } from './checks/fastener.ts';
 import { ordersArePermutations } from './checks/orders.ts';
 import { angleAfterSeating, endsTightened, fullShareAtLast, shareScalesTorqueAlone } from './checks/sequence.ts';
 import { numbersHaveSource } from './checks/source.ts';
@@ -11,6 +11,7 @@ import type { JointContent } from './joint.ts';
 /** Each tells one kind of contradiction; a new one is a function and a line here. */
 const CHECKS: readonly ((content: JointContent) => readonly Failure[])[] = [
   fastenerKnown,
+  ownRowsFit,
   spacingLeavesRoom,
   windowsPresent,
   windowsInOrder,

@@ -3,12 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { convertTorque } from '../quantity/convert.ts';
 import { derivationSchema, derivationStands } from './derivation.ts';
 import { deriveTarget, type TargetWanted } from './derive-target.ts';
-import { aDerivation, aJoint, torqueWindow } from './testing/a-joint.ts';
+import { aDerivation, aJoint, anOwnBolt, torqueWindow } from './testing/a-joint.ts';
 
 fc.configureGlobal({ seed: 31 });
 
 const wanted: TargetWanted = {
   thread: 'M12',
+  ownBolt: undefined,
   propertyClass: '8.8',
   ownMaterial: undefined,
   threadFriction: 0.12,
@@ -61,6 +62,17 @@ describe('deriveTarget', () => {
     expect(derivation.input).not.toHaveProperty('propertyClass');
     expect(derivation.ownRows).toEqual([stud]);
     expect(derivation.output.preloadN / derived().derivation.output.preloadN).toBeCloseTo(700 / 640, 6);
+  });
+
+  it('takes the dimensions of an own bolt, copies the row, and says what was worked out', () => {
+    const own = derived({ thread: anOwnBolt.name, ownBolt: anOwnBolt });
+    expect(own.derivation.input).toMatchObject({ thread: 'Tie rod 23', propertyClass: '8.8' });
+    expect(own.derivation.ownRows).toEqual([anOwnBolt]);
+    expect(derivationSchema.parse(own.derivation)).toEqual(own.derivation);
+    expect(own.warnings).toContainEqual({ field: 'thread', message: expect.stringContaining('worked out') });
+    const preloads = ['M22x2', 'M24x2'].map((thread) => derived({ thread }).derivation.output.preloadN);
+    expect(own.derivation.output.preloadN).toBeGreaterThan(preloads[0]!);
+    expect(own.derivation.output.preloadN).toBeLessThan(preloads[1]!);
   });
 
   it('never rounds up, and by less than a hundredth, whatever the unit', () => {

@@ -1,15 +1,18 @@
 import { ok, type Result } from '../failure/failure.ts';
-import type { OwnLubricant, OwnMaterial } from '../fastener/own-row.ts';
+import type { OwnBolt, OwnLubricant, OwnMaterial } from '../fastener/own-row.ts';
 import { convertTorque } from '../quantity/convert.ts';
 import type { TorqueUnit } from '../quantity/unit.ts';
 import type { Derivation } from './derivation.ts';
+import { threadTold } from './joint.ts';
 import { shown } from './step-shown.ts';
 import { type AssemblyTorque, assemblyTorque } from './torque/assembly-torque.ts';
 import type { Warning } from './warning.ts';
 
 /** What a lead tells when the maker's figure is missing. */
 export interface TargetWanted {
+  /** Designation; with an own bolt, that of its row. */
   readonly thread: string;
+  readonly ownBolt: OwnBolt | undefined;
   /** One of these. */
   readonly propertyClass: string | undefined;
   readonly ownMaterial: OwnMaterial | undefined;
@@ -44,9 +47,9 @@ const DIGITS = 3;
  * @source VDI 2230-1:2015: assembly torque at the lowest friction, least preload F_Mmin = F_Mmax/α_A
  */
 export function deriveTarget(wanted: TargetWanted): Result<DerivedTarget> {
-  const { thread, propertyClass, ownMaterial, threadFriction, bearingFriction, utilization } = wanted;
+  const { thread, ownBolt, propertyClass, ownMaterial, threadFriction, bearingFriction, utilization } = wanted;
   const worked = assemblyTorque({
-    thread,
+    thread: threadTold({ thread, ownBolt }),
     ...(ownMaterial ? { proofStressMPa: ownMaterial.yieldStrengthMPa } : { propertyClass }),
     threadFriction,
     bearingFriction,
@@ -60,7 +63,7 @@ export function deriveTarget(wanted: TargetWanted): Result<DerivedTarget> {
 }
 
 function derivationOf(wanted: TargetWanted, worked: AssemblyTorque, target: number): Derivation {
-  const { thread, propertyClass, ownMaterial, ownLubricant, tighteningFactor } = wanted;
+  const { thread, ownBolt, propertyClass, ownMaterial, ownLubricant, tighteningFactor } = wanted;
   const { threadFriction, bearingFriction, utilization } = wanted;
   const filled = windowOf(target, wanted);
   const leastPreloadN = worked.preloadN / tighteningFactor;
@@ -86,7 +89,7 @@ function derivationOf(wanted: TargetWanted, worked: AssemblyTorque, target: numb
     filled,
     steps: [...worked.steps, leastPreloadStep(worked.preloadN, tighteningFactor, leastPreloadN)],
     sources: [...wanted.sources],
-    ownRows: [ownMaterial, ownLubricant].filter((row) => row !== undefined),
+    ownRows: [ownBolt, ownMaterial, ownLubricant].filter((row) => row !== undefined),
   };
 }
 

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { ownBoltSchema, ownMaterialSchema, threadOfBolt } from '../fastener/own-row.ts';
+import type { ThreadTold } from '../fastener/own-thread.ts';
 import { layoutSchema } from '../layout/layout.ts';
 import { stageSchema } from '../procedure/procedure.ts';
 import { consequenceClassSchema } from './consequence.ts';
@@ -8,12 +10,20 @@ export const fastenerSpecSchema = z.strictObject({
   /** Designation such as `M24`, `M10x1.25`, `3/8-16 UNC`. */
   thread: z.string().min(1),
   propertyClass: z.string().min(1).optional(),
+  /** Where the thread is a bolt of the workshop's own, its row as it stood; `thread` is its designation. */
+  ownBolt: ownBoltSchema.optional(),
+  /** The same of a material that stands in place of a class. */
+  ownMaterial: ownMaterialSchema.optional(),
   description: z.string(),
   lubricant: z.string(),
   /** What the maker asks about using a fastener again. */
   reuse: z.enum(['reusable', 'new-each-time']),
 });
 export type FastenerSpec = z.infer<typeof fastenerSpecSchema>;
+
+/** The thread of a joint as calculations take it. */
+export const threadTold = ({ thread, ownBolt }: Pick<FastenerSpec, 'thread' | 'ownBolt'>): ThreadTold =>
+  ownBolt ? threadOfBolt(ownBolt) : thread;
 
 /** Where the numbers come from; the maker's figure comes before anything derived. */
 export const numbersSourceSchema = z.strictObject({

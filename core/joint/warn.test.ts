@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Stage } from '../procedure/procedure.ts';
 import { checkJoint } from './check.ts';
-import { aJoint, angleWindow, torqueWindow } from './testing/a-joint.ts';
+import { aJoint, angleWindow, anOwnBolt, anOwnMaterial, torqueWindow } from './testing/a-joint.ts';
 import { warnJoint } from './warn.ts';
 
 const stage = (lower: number, upper: number, more: Partial<Stage> = {}): Stage => ({
@@ -31,6 +31,28 @@ describe('warnJoint', () => {
       },
     ]);
     expect(checkJoint(aJoint({ stages }))).toEqual([]);
+  });
+
+  it('judges by the strength of an own material instead of a class, and names it', () => {
+    const { propertyClass: _, ...fastener } = aJoint().fastener;
+    const joint = aJoint({ stages: [stage(130, 150)], fastener: { ...fastener, ownMaterial: anOwnMaterial } });
+    expect(warnJoint(joint)).toMatchObject([
+      { assessment: 'beyond-yield', plausibility: { propertyClass: 'Stud of lot 7' } },
+    ]);
+    const broken = aJoint({ stages: [stage(380, 400)], fastener: joint.fastener });
+    expect(checkJoint(broken)).toMatchObject([
+      { field: 'stages[0].torque.upperNm', message: expect.stringContaining('breaks M16 Stud of lot 7') },
+    ]);
+    const stronger = { ...anOwnMaterial, yieldStrengthMPa: 900, tensileStrengthMPa: 1000 };
+    expect(checkJoint({ ...broken, fastener: { ...fastener, ownMaterial: stronger } })).toEqual([]);
+  });
+
+  it('judges by the dimensions of an own bolt', () => {
+    const fastener = { ...aJoint().fastener, thread: anOwnBolt.name, ownBolt: anOwnBolt };
+    expect(warnJoint(aJoint({ stages: [stage(1000, 1100)], fastener }))).toMatchObject([
+      { assessment: 'beyond-yield', message: expect.stringContaining('Tie rod 23 8.8') },
+    ]);
+    expect(warnJoint(aJoint({ stages: [stage(420, 460)], fastener }))).toEqual([]);
   });
 
   it('knows a dry figure on a lubricated bolt from one on a dry bolt', () => {

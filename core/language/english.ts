@@ -212,6 +212,7 @@ export const english = {
   'record.joint': 'Joint',
   'record.joint-revision': '{name}, revision {revision}',
   'record.fastener': 'Fastener',
+  'record.own-row': 'Own row',
   'record.lubricant': 'Lubricant',
   'record.reuse': 'Used again',
   'record.layout': 'Layout',

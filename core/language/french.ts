@@ -217,6 +217,7 @@ export const french: Catalogue = {
   'record.joint': 'Assemblage',
   'record.joint-revision': '{name}, révision {revision}',
   'record.fastener': 'Vis',
+  'record.own-row': 'Ligne propre',
   'record.lubricant': 'Lubrifiant',
   'record.reuse': 'Réemploi',
   'record.layout': 'Disposition',

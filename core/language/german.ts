@@ -216,6 +216,7 @@ export const german: Catalogue = {
   'record.joint': 'Verbindung',
   'record.joint-revision': '{name}, Revision {revision}',
   'record.fastener': 'Schraube',
+  'record.own-row': 'Eigene Zeile',
   'record.lubricant': 'Schmierung',
   'record.reuse': 'Wiederverwendung',
   'record.layout': 'Anordnung',

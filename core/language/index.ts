@@ -6,6 +6,7 @@ export { sayFailure } from './failures.ts';
 export { sayConsequence, sayRule } from './joint-rules.ts';
 export { sayJointWarning } from './joint-warnings.ts';
 export { sayNotice, sayObjection } from './objections.ts';
+export { nameFastener, sayBolt, sayOwnRow } from './own-rows.ts';
 export { sayReason } from './reasons.ts';
 export { catalogue, say } from './say.ts';
 export { sayCautions, sayNeed, sayRole, sayStage, sayVerdict } from './words.ts';

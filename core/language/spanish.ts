@@ -214,6 +214,7 @@ export const spanish: Catalogue = {
   'record.joint': 'Unión',
   'record.joint-revision': '{name}, revisión {revision}',
   'record.fastener': 'Tornillo',
+  'record.own-row': 'Fila propia',
   'record.lubricant': 'Lubricante',
   'record.reuse': 'Reutilización',
   'record.layout': 'Disposición',

@@ -1,7 +1,7 @@
-import { type Derivation, derivationStands } from '../joint/derivation.ts';
+import { derivationStands } from '../joint/derivation.ts';
 import type { StepShown } from '../joint/step-shown.ts';
-import { sayDate } from '../language/dates.ts';
 import { sayDerivation } from '../language/derivation.ts';
+import { sayOwnRow } from '../language/own-rows.ts';
 import { say } from '../language/say.ts';
 import { derivedPictures } from '../picture/derived-target.ts';
 import type { Language } from '../quantity/language.ts';
@@ -63,6 +63,3 @@ const stepCells = ({ symbol, formula, withNumbers, value, unit, source }: StepSh
     source,
     withNumbers,
   ].map((text) => ({ text }));
-
-const sayOwnRow = ({ name, source, by, addedAt }: Derivation['ownRows'][number], language: Language): string =>
-  say(language, 'derived.own-row', { name, source, by: by.name, on: sayDate(addedAt.slice(0, 10), language) });

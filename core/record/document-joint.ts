@@ -1,5 +1,6 @@
 import type { JointContent, Rework } from '../joint/joint.ts';
 import { sayConsequence, sayRule } from '../language/joint-rules.ts';
+import { nameFastener, sayOwnRow } from '../language/own-rows.ts';
 import { say } from '../language/say.ts';
 import type { Layout } from '../layout/layout.ts';
 import { countPlaces } from '../layout/places.ts';
@@ -40,6 +41,9 @@ function contentFacts({ joint }: JobJoint, language: Language): readonly Fact[] 
       value: say(language, 'record.joint-revision', { name: content.name, revision }),
     },
     { label: say(language, 'record.fastener'), value: sayFastener(content) },
+    ...[fastener.ownBolt, fastener.ownMaterial].flatMap((row) =>
+      row ? [{ label: say(language, 'record.own-row'), value: sayOwnRow(row, language) }] : [],
+    ),
     { label: say(language, 'record.lubricant'), value: fastener.lubricant || '–' },
     { label: say(language, 'record.reuse'), value: say(language, `reuse.${fastener.reuse}`) },
     { label: say(language, 'record.layout'), value: sayLayout(content.layout, language) },
@@ -57,12 +61,7 @@ function contentFacts({ joint }: JobJoint, language: Language): readonly Fact[] 
 }
 
 const sayFastener = ({ fastener }: JointContent): string =>
-  [
-    `${fastener.thread}${fastener.propertyClass === undefined ? '' : ` ${fastener.propertyClass}`}`,
-    fastener.description,
-  ]
-    .filter(Boolean)
-    .join(', ');
+  [nameFastener(fastener), fastener.description].filter(Boolean).join(', ');
 
 /** The layout in a few words: `circle, 24 positions, diameter 1600 mm`. */
 function sayLayout(layout: Layout, language: Language): string {

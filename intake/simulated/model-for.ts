@@ -1,6 +1,6 @@
 import { invalid, ok, type Result } from '@clampwright/core/failure';
 import { type FastenerData, fastener } from '@clampwright/core/fastener';
-import type { JointContent } from '@clampwright/core/joint';
+import { type JointContent, threadTold } from '@clampwright/core/joint';
 import { appliedTorque } from '@clampwright/core/procedure';
 import type { Tool } from '@clampwright/core/wrench';
 import { type Demand, demandOf } from './demand.ts';
@@ -30,7 +30,7 @@ const HAND: HandModel = {
  * @returns refused when thread or class are unknown, no stage tells a torque, or the adapter cannot be
  */
 export function modelFor(content: JointContent, tool: Tool): Result<SimulatedModel> {
-  const data = fastener(content.fastener.thread, content.fastener.propertyClass);
+  const data = fastener(threadTold(content.fastener), content.fastener.propertyClass);
   if (!data.ok) return data;
   const demand = demandOf(content);
   if (demand.highestNm === 0)

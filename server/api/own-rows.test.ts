@@ -64,3 +64,58 @@ it('is superseded once, and only by its kind', async () => {
 it('is refused without a source, naming the field', async () => {
   expect((await post({ ...paste, source: '' })).body).toMatchObject({ status: 400, field: 'source' });
 });
+
+const rod = {
+  id: identity('rod'),
+  kind: 'bolt',
+  name: 'Tie rod 23',
+  source: 'Drawing KH-114, measured on 4 rods',
+  majorDiameterMm: 23,
+  pitchMm: 2,
+  holeMm: 25,
+  bearingOuterMm: 34,
+};
+
+it('may be a bolt, which calculations then take by its dimensions', async () => {
+  expect((await post(rod)).status).toBe(201);
+  expect(await list()).toMatchObject([{ ...rod, system: 'ISO metric' }]);
+  const thread = { designation: rod.name, majorDiameterMm: 23, pitchMm: 2, holeMm: 25, bearingOuterMm: 34 };
+  const input = { thread, propertyClass: '8.8', threadFriction: 0.12, bearingFriction: 0.12 };
+  expect((await shop.ask('POST', '/calc/assembly-torque', input, lead)).body).toMatchObject({
+    bearingOuterMm: 34,
+    holeMm: 25,
+    warnings: [{ field: 'thread' }, { field: 'propertyClass' }],
+  });
+});
+
+it.each([
+  [{ pitchMm: 30 }, 'pitchMm', 'less than'],
+  [{ minorDiameterMm: 24 }, 'minorDiameterMm', 'less than 23 mm'],
+  [{ bearingOuterMm: 24.5 }, 'bearingOuterMm', 'more than 25 mm'],
+  [{ name: 'M24' }, 'name', 'a designation that nothing else has'],
+  [{ source: ' ' }, 'source', 'at least 1 character'],
+])('is refused as a bolt that cannot be: %j', async (wrong, field, expected) => {
+  expect((await post({ ...rod, ...wrong })).body).toMatchObject({
+    status: 400,
+    field,
+    expected: expect.stringContaining(expected),
+  });
+});
+
+it('is refused a designation that another bolt has', async () => {
+  await post(rod);
+  expect((await post({ ...rod, id: identity('rod again') })).body).toMatchObject({ status: 400, field: 'name' });
+  expect((await post({ ...rod, id: identity('rod again'), supersedes: rod.id })).status).toBe(201);
+});
+
+it('superseded by two people at once, is superseded by one; the other is told what to do', async () => {
+  await post(paste);
+  const both = await Promise.all([
+    post(newer),
+    post({ ...newer, id: identity('third'), source: 'Own test of 10 March' }),
+  ]);
+  expect(both.map(({ status }) => status).toSorted((a, b) => a - b)).toEqual([201, 409]);
+  const refused = both.find(({ status }) => status === 409);
+  expect(refused?.body).toMatchObject({ detail: expect.stringContaining('supersede that one') });
+  expect(await list()).toHaveLength(2);
+});

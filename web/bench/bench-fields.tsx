@@ -4,6 +4,7 @@ import { Button } from '../parts/button.tsx';
 import { BenchField, type FieldProps } from './bench-field.tsx';
 import { type Field, fieldsShown } from './fields.ts';
 import { type BenchForm, blankForm } from './input.ts';
+import { NamedField } from './named-field.tsx';
 import { useBenchWords } from './words.ts';
 
 interface BenchFieldsProps extends FieldProps {
@@ -20,6 +21,19 @@ export function BenchFields({ fields, form, path = '', ...rest }: BenchFieldsPro
       {fields.map((field) => {
         const typed = form[field.name] ?? '';
         const place = { ...rest, path: `${path}${field.name}` };
+        if (field.shape.kind === 'named') {
+          const { fields: figures } = field.shape;
+          const onChange = (changed: BenchForm[string]) => rest.onField(field.name, changed);
+          return (
+            <NamedField key={field.name} fields={figures} typed={typed} hand={rest.hand} onChange={onChange}>
+              {typeof typed === 'string' ? (
+                <BenchField {...place} field={field} typed={typed} />
+              ) : (
+                <BenchRows {...place} field={field} rows={typed} />
+              )}
+            </NamedField>
+          );
+        }
         if (field.shape.kind !== 'rows' && field.shape.kind !== 'group') {
           return <BenchField key={field.name} {...place} field={field} typed={typed} />;
         }
@@ -41,7 +55,7 @@ interface BenchRowsProps extends FieldProps {
 const BenchRows = memo(function BenchRows({ field, path, rows, onField, ...rest }: BenchRowsProps) {
   const { t } = useTranslation('lead');
   const words = useBenchWords();
-  if (field.shape.kind !== 'rows' && field.shape.kind !== 'group') return null;
+  if (!('fields' in field.shape)) return null;
   const { fields, kind } = field.shape;
   const variants = field.shape.kind === 'group' ? field.shape.variants : undefined;
   const least = field.isNeeded ? 1 : 0;
@@ -55,7 +69,7 @@ const BenchRows = memo(function BenchRows({ field, path, rows, onField, ...rest 
           key={index}
           fields={fieldsShown(fields, variants, variants && row[variants.by])}
           form={row}
-          path={kind === 'group' ? `${path}.` : `${path}[${index}].`}
+          path={kind === 'rows' ? `${path}[${index}].` : `${path}.`}
           onField={(name, typed) => onChange(rows.with(index, { ...row, [name]: typed }))}
           {...rest}
         />

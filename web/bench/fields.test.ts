@@ -32,6 +32,15 @@ it('makes rows of a list of objects and one field of a list of numbers', () => {
   ]);
 });
 
+it('makes a name, or figures in place of it, of a string or an object', () => {
+  const own = z.strictObject({ designation: z.string(), pitchMm: z.number() });
+  const [field] = fieldsIn(z.strictObject({ thread: z.union([z.string(), own]) }));
+  expect(field?.shape.kind === 'named' && field.shape.fields.map(({ name }) => name)).toEqual([
+    'designation',
+    'pitchMm',
+  ]);
+});
+
 it('makes one group of forms that a constant tells apart, and shows the fields of the one chosen', () => {
   const layout = z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('line'), count: z.number() }),

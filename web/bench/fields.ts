@@ -25,6 +25,8 @@ export type Shape =
   | { readonly kind: 'group'; readonly fields: readonly Field[]; readonly variants?: Variants }
   /** A figure, or the figure with what is known of its uncertainty; `fields` are those of the latter. */
   | { readonly kind: 'uncertain'; readonly figure: FigureShape; readonly fields: readonly Field[] }
+  /** A name, or the fields of what has none in the tables. */
+  | { readonly kind: 'named'; readonly fields: readonly Field[] }
   /** Anything else is typed as JSON. */
   | { readonly kind: 'json' };
 
@@ -124,6 +126,7 @@ function eitherOf(ways: readonly unknown[], property: Property): Shape {
   const shapes = ways.map(shapeOf);
   const [figure, other] = shapes;
   if (shapes.every((shape) => shape.kind === 'number')) return figureOf(property);
+  if (figure?.kind === 'text' && other?.kind === 'group') return { kind: 'named', fields: other.fields };
   if (shapes.length === 2 && figure?.kind === 'number' && other?.kind === 'numbers') {
     return { kind: 'numbers', mayBeLone: true };
   }

@@ -167,3 +167,13 @@ it('leaves as typed what cannot be read when the unit changes', () => {
   const form = { ...blankForm(FIELDS), torqueNm: 'eighty' };
   expect(inOtherUnit(FIELDS, form, 'torqueNm', hand('en'), hand('en'))).toEqual(form);
 });
+
+it('takes a name as it is typed, or the figures in place of it', () => {
+  const own = z.strictObject({ designation: z.string(), pitchMm: z.number(), holeMm: z.number().optional() });
+  const fields = fieldsOf(z.toJSONSchema(z.strictObject({ thread: z.union([z.string(), own]) }), { io: 'input' }));
+  for (const input of [{ thread: 'M12' }, { thread: { designation: 'Tie rod 23', pitchMm: 1.5 } }]) {
+    expect(readForm(fields, formFrom(fields, input, hand('de')), hand('de'))).toEqual({ input, unreadable: [] });
+  }
+  const form = { thread: [{ designation: 'Tie rod 23', pitchMm: 'x' }] };
+  expect(readForm(fields, form, hand('de')).unreadable).toEqual(['thread.pitchMm']);
+});

@@ -76,6 +76,7 @@ function readValue(shape: Shape, typed: BenchForm[string], place: Place): ValueR
       return jsonIn(typed, place.path);
     case 'text':
     case 'choice':
+    case 'named':
       return { value: typed.trim(), unreadable: [] };
     case 'rows':
     case 'group':
@@ -91,6 +92,10 @@ function readInner(shape: Shape, rows: readonly BenchForm[], { hand, name, path 
     case 'rows': {
       const read = rows.map((row, index) => readForm(shape.fields, row, hand, `${path}[${index}].`));
       return { value: read.map((row) => row.input), unreadable: read.flatMap((row) => row.unreadable) };
+    }
+    case 'named': {
+      const read = readForm(shape.fields, first, hand, `${path}.`);
+      return { value: read.input, unreadable: read.unreadable };
     }
     case 'group': {
       const { by } = shape.variants ?? {};
@@ -186,6 +191,8 @@ function typedFrom(shape: Shape, value: unknown, name: string, hand: Hand): stri
       return Array.isArray(value) ? value.map((row) => formFrom(shape.fields, isRecord(row) ? row : {}, hand)) : [];
     case 'group':
       return [formFrom(shape.fields, isRecord(value) ? value : {}, hand)];
+    case 'named':
+      return isRecord(value) ? [formFrom(shape.fields, value, hand)] : typeof value === 'string' ? value : '';
     case 'uncertain': {
       const told = isRecord(value) ? value : { value };
       const parts = shape.fields.map(

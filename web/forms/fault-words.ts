@@ -1,9 +1,27 @@
+import type { BoltFault } from '@clampwright/core/fastener';
 import { sayFailure } from '@clampwright/core/language';
-import { showNumber } from '@clampwright/core/quantity';
+import { type Language, showNumber } from '@clampwright/core/quantity';
+import type { TFunction } from 'i18next';
 import { useCallback } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import type { Fault } from './fault.ts';
+
+const BOUND = {
+  'less than': 'less-than',
+  'at most': 'at-most',
+  'more than': 'more-than',
+  'at least': 'at-least',
+} as const;
+
+function boltFaultWords({ field, must, limit, than }: BoltFault, t: TFunction<'lead'>, language: Language): string {
+  const label = than === 'core' ? t('own.core') : t(`bench.field.${than}`);
+  const unit = field === 'stressAreaMm2' ? 'mm²' : 'mm';
+  return t(`fault.bolt.${BOUND[must]}`, {
+    limit: `${showNumber(Number(limit.toPrecision(4)), language)}\u00a0${unit}`,
+    than: field === 'stressAreaMm2' ? t('own.enclosed', { than: label }) : label,
+  });
+}
 
 /** Words for what is wrong with a field, and what it wants. */
 export function useFaultWords(): (finding: Fault['finding']) => string {
@@ -39,6 +57,10 @@ export function useFaultWords(): (finding: Fault['finding']) => string {
           return t('fault.each-once', { count: finding.count });
         case 'label-twice':
           return t('fault.label-twice', { label: finding.label });
+        case 'taken':
+          return t('fault.taken', { name: finding.name });
+        case 'bolt':
+          return boltFaultWords(finding.fault, t, language);
         case 'invalid':
         case 'not-found':
         case 'conflict':

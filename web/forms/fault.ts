@@ -1,4 +1,5 @@
 import type { Failure } from '@clampwright/core/failure';
+import type { BoltFault } from '@clampwright/core/fastener';
 import type { TorqueUnit } from '@clampwright/core/quantity';
 
 /** What a form itself can find wrong with a field; the words stand in the catalogue under `fault`. */
@@ -22,11 +23,15 @@ export type FormFinding =
   | { readonly kind: 'between'; readonly from: number; readonly to: number }
   | { readonly kind: 'positive' }
   | { readonly kind: 'each-once'; readonly count: number }
-  | { readonly kind: 'label-twice'; readonly label: string };
+  | { readonly kind: 'label-twice'; readonly label: string }
+  | { readonly kind: 'taken'; readonly name: string }
+  /** A figure of an own bolt that cannot be beside another. */
+  | { readonly kind: 'bolt'; readonly fault: BoltFault };
 
 export type MendWord =
   | 'class'
   | 'thread'
+  | 'no-face'
   | 'too-near'
   | 'share-with-angle'
   | 'last-share'

@@ -26,7 +26,9 @@ export function JointNeeds({ jobJoint, tool }: JointNeedsProps) {
       cells={[
         {
           label: t('joint.fastener'),
-          value: [fastener.thread, fastener.propertyClass, fastener.description].filter(Boolean).join(' · '),
+          value: [fastener.thread, fastener.propertyClass ?? fastener.ownMaterial?.name, fastener.description]
+            .filter(Boolean)
+            .join(' · '),
         },
         { label: t('joint.positions'), value: String(countPlaces(content.layout)) },
         { label: t('joint.lubricant'), value: fastener.lubricant },

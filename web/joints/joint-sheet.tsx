@@ -1,5 +1,5 @@
 import type { JointContent } from '@clampwright/core/joint';
-import { say, sayConsequence, sayRule } from '@clampwright/core/language';
+import { say, sayConsequence, sayOwnRow, sayRule } from '@clampwright/core/language';
 import { showNumber } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -51,6 +51,9 @@ function JointFacts({ content }: { readonly content: JointContent }) {
   const attempts = t('joint.attempts-said', { count: rework.maximumAttempts });
   const cells = [
     { label: t('joint.thread'), value: fastener.thread },
+    ...[fastener.ownBolt, fastener.ownMaterial].flatMap((row) =>
+      row ? [{ label: say(language, 'record.own-row'), value: sayOwnRow(row, language) }] : [],
+    ),
     { label: t('joint.class'), value: fastener.propertyClass },
     { label: t('joint.description'), value: fastener.description },
     { label: t('joint.lubricant'), value: fastener.lubricant },

@@ -3,19 +3,32 @@ import { within } from '../../failure/within.ts';
 import { fastener } from '../../fastener/fastener.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { places } from '../../layout/places.ts';
-import type { JointContent } from '../joint.ts';
+import { type JointContent, threadTold } from '../joint.ts';
 import { refusal } from './refusal.ts';
 
-const known = ({ fastener: { thread, propertyClass } }: JointContent) => fastener(thread, propertyClass);
+const known = ({ fastener: spec }: JointContent) => fastener(threadTold(spec), spec.propertyClass);
 
 export function fastenerKnown(content: JointContent): readonly Failure[] {
   const data = known(content);
   return data.ok ? [] : [within('fastener', data.failure)];
 }
 
+/** The copies of own rows say what thread and class say. */
+export function ownRowsFit({
+  fastener: { thread, propertyClass, ownBolt, ownMaterial },
+}: JointContent): readonly Failure[] {
+  const isOther = ownBolt !== undefined && ownBolt.name !== thread;
+  return [
+    ...(isOther ? [refusal('fastener.thread', `The own bolt is ${ownBolt.name}, not ${thread}.`, ownBolt.name)] : []),
+    ...(propertyClass !== undefined && ownMaterial !== undefined
+      ? [refusal('fastener.propertyClass', 'Class and own material are both told.', 'either of them')]
+      : []),
+  ];
+}
+
 /** Two fasteners do not fit nearer to each other than one is thick; such a spacing is a slip of unit or figure. */
-export function spacingLeavesRoom({ layout, fastener: { thread } }: JointContent): readonly Failure[] {
-  const data = fastener(thread);
+export function spacingLeavesRoom({ layout, fastener: spec }: JointContent): readonly Failure[] {
+  const data = fastener(threadTold(spec));
   const leastMm = data.ok ? data.value.majorDiameterMm : 0;
   const all = places(layout);
   for (const [index, a] of all.entries()) {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { threadSchema } from '../../fastener/own-thread.ts';
 
 const MODULUS_HIGHEST_MPA = 700_000;
 const millimetres = (highest = 5000) => z.number().positive().max(highest);
@@ -31,7 +32,7 @@ const washerSchema = z.strictObject({
 
 /** Fields that describe the joint's springs; other calculations take them too. */
 export const jointShape = {
-  thread: z.string().describe('designation, such as M12, M10x1.25, 5/8-11 UNC'),
+  thread: threadSchema,
   propertyClass: z.string().optional().describe('such as 8.8 or grade 5; here it tells the usual head of inch bolts'),
   jointType: z
     .enum(['through', 'tapped'])

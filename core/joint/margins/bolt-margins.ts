@@ -8,12 +8,13 @@ import { type Checked, margin, notChecked } from './margin.ts';
 const GUIDELINE = 'VDI 2230-1:2015';
 
 /** The section that a bolt fails in first: its thread, or a shank thinner than that. */
-export function weakestSection({ request, data }: CheckedJoint): {
+export function weakestSection({ request, thread, data }: CheckedJoint): {
   readonly areaMm2: number;
   readonly diameterMm: number;
 } {
   const threadMm = Math.sqrt((4 * data.stressAreaMm2) / Math.PI);
-  const diameterMm = Math.min(threadMm, ...request.shank.map((section) => section.diameterMm));
+  const ownShankMm = thread.own?.shankDiameterMm ?? Infinity;
+  const diameterMm = Math.min(threadMm, ownShankMm, ...request.shank.map((section) => section.diameterMm));
   return { diameterMm, areaMm2: (Math.PI / 4) * diameterMm ** 2 };
 }
 

@@ -1,6 +1,8 @@
-import { ok, type Result } from '../../failure/failure.ts';
+import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { fastener } from '../../fastener/fastener.ts';
+import type { ThreadTold } from '../../fastener/own-thread.ts';
 import { PROPERTY_CLASSES } from '../../fastener/property-class.ts';
+import { showNumber } from '../../quantity/show-number.ts';
 import { shankStress } from '../torque/shank-stress.ts';
 import { type ThreadAndBearing, torqueArms } from '../torque/thread-and-bearing.ts';
 import { type TightenedInput, tightened } from '../torque/tightened.ts';
@@ -9,7 +11,12 @@ import { preloadForTorque } from '../torque/torque-for-preload.ts';
 /** A fastener against whose strength a torque is judged. */
 export interface JudgedFastener {
   readonly thread: string;
+  /** As it was told, to be looked up again. */
+  readonly told: ThreadTold;
+  /** Property class, or what stands in for it. */
   readonly className: string;
+  /** `className` is a property class, not an own material. */
+  readonly isClass: boolean;
   /** No class was told: the strongest of the size stands in, so that only what breaks all of them is told. */
   readonly isAssumed: boolean;
   readonly geometry: ThreadAndBearing;
@@ -28,8 +35,15 @@ export interface Used {
 const USUAL_FACE = 1.5;
 const USUAL_HOLE = 1.1;
 
+export interface JudgedInput extends TightenedInput {
+  /** In place of the class's own. */
+  readonly tensileStrengthMPa?: number | undefined;
+  /** What the material is called where it has no class. */
+  readonly materialName?: string | undefined;
+}
+
 /** Looks the fastener up; where no head is known a usual one stands in. */
-export function judgedFastener(input: TightenedInput): Result<JudgedFastener> {
+export function judgedFastener(input: JudgedInput): Result<JudgedFastener> {
   const named = fastener(input.thread, input.propertyClass);
   if (!named.ok) return named;
   const { majorDiameterMm } = named.value;
@@ -41,24 +55,37 @@ export function judgedFastener(input: TightenedInput): Result<JudgedFastener> {
   if (!known.ok) return known;
   const { data, geometry, yieldMPa } = known.value;
   const strongest = strongestOf(data.system, majorDiameterMm);
+  const tensileMPa = input.tensileStrengthMPa ?? data.tensileStrengthMPa;
+  if (tensileMPa !== undefined && yieldMPa !== undefined && tensileMPa < yieldMPa) {
+    const message = `A tensile strength of ${tensileMPa} MPa lies below the yield strength of ${yieldMPa} MPa.`;
+    return invalid('tensileStrengthMPa', message, `at least ${yieldMPa} MPa`);
+  }
   return ok({
     thread: data.thread,
-    className: data.propertyClass ?? strongest.name,
+    told: input.thread,
+    className:
+      input.materialName ?? data.propertyClass ?? (yieldMPa === undefined ? strongest.name : ownStrength(yieldMPa)),
+    isClass: data.propertyClass !== undefined && input.proofStressMPa === undefined,
     isAssumed: yieldMPa === undefined,
     geometry,
     yieldMPa: yieldMPa ?? strongest.yieldStrengthMPa,
-    tensileMPa: data.tensileStrengthMPa ?? Math.max(strongest.tensileStrengthMPa, yieldMPa ?? 0),
+    tensileMPa: tensileMPa ?? Math.max(strongest.tensileStrengthMPa, yieldMPa ?? 0),
   });
 }
 
 function strongestOf(system: 'ISO metric' | 'Unified', majorDiameterMm: number) {
-  const having = PROPERTY_CLASSES.filter(
-    (row) => row.system === system && majorDiameterMm > row.aboveMm && majorDiameterMm <= row.upToMm,
+  const ofSystem = PROPERTY_CLASSES.filter((row) => row.system === system).toSorted(
+    (a, b) => b.tensileStrengthMPa - a.tensileStrengthMPa,
   );
-  const [strongest] = having.toSorted((a, b) => b.tensileStrengthMPa - a.tensileStrengthMPa);
-  if (!strongest) throw new Error(`no property class at ${majorDiameterMm} mm`);
+  // An own bolt may be thicker than any class goes.
+  const strongest =
+    ofSystem.find((row) => majorDiameterMm > row.aboveMm && majorDiameterMm <= row.upToMm) ?? ofSystem[0];
+  if (!strongest) throw new Error(`no property class of ${system} threads`);
   return strongest;
 }
+
+const ownStrength = (yieldMPa: number): string =>
+  `of ${showNumber(yieldMPa, 'en', { significant: 3 })} MPa yield strength`;
 
 /**
  * Preload and utilization that a clamping torque brings at one friction of thread and bearing face.

@@ -115,7 +115,7 @@ function classSlips({ torqueNm, friction }: Suspect, judged: JudgedFastener): re
   );
   others.delete(judged.className);
   return [...others].flatMap((propertyClass) => {
-    const other = judgedFastener({ thread: judged.thread, propertyClass });
+    const other = judgedFastener({ thread: judged.told, propertyClass });
     if (!other.ok) return [];
     const { utilization } = usedAt(torqueNm, friction.usual, other.value);
     const message = `Is the figure for class ${propertyClass}? There it uses ${percent(utilization)}.`;
@@ -125,13 +125,21 @@ function classSlips({ torqueNm, friction }: Suspect, judged: JudgedFastener): re
 
 function sizeSlips({ torqueNm, friction }: Suspect, judged: JudgedFastener): readonly Slip[] {
   return neighbours(judged.thread).flatMap((thread) => {
-    const other = judgedFastener({ thread, ...(judged.isAssumed ? {} : { propertyClass: judged.className }) });
+    const other = judgedFastener({ thread, ...strengthOf(judged) });
     if (!other.ok) return [];
     const { utilization } = usedAt(torqueNm, friction.usual, other.value);
     const message = `Is the figure for ${thread}? There it uses ${percent(utilization)}.`;
     return [{ kind: 'size', meant: thread, torqueNm, utilization, message } as const];
   });
 }
+
+/** The same strength on another size: that of the class there, or of the own material. */
+const strengthOf = ({ isAssumed, className, isClass, yieldMPa, tensileMPa }: JudgedFastener) =>
+  isAssumed
+    ? {}
+    : isClass
+      ? { propertyClass: className }
+      : { proofStressMPa: yieldMPa, tensileStrengthMPa: tensileMPa };
 
 /** The two sizes below and above in the same series. */
 function neighbours(designation: string): readonly string[] {

@@ -1,7 +1,7 @@
 import type { TorqueWindow } from '../../procedure/procedure.ts';
 import { readUnit } from '../../quantity/read-unit.ts';
 import { isTorqueUnit, type TorqueUnit } from '../../quantity/unit.ts';
-import type { FastenerSpec } from '../joint.ts';
+import { type FastenerSpec, threadTold } from '../joint.ts';
 import { readLubricant } from './read-lubricant.ts';
 import { type TorquePlausibility, torquePlausibility } from './torque-plausibility.ts';
 
@@ -12,14 +12,21 @@ import { type TorquePlausibility, torquePlausibility } from './torque-plausibili
  * @returns undefined where the fastener or the torque itself cannot be
  */
 export function stageTorque(
-  { thread, propertyClass, lubricant }: FastenerSpec,
+  fastener: FastenerSpec,
   torqueNm: number,
   window: TorqueWindow,
 ): TorquePlausibility | undefined {
   if (torqueNm <= 0) return undefined;
+  const { ownMaterial, propertyClass, lubricant } = fastener;
   const judged = torquePlausibility({
-    thread,
-    propertyClass,
+    thread: threadTold(fastener),
+    ...(ownMaterial
+      ? {
+          proofStressMPa: ownMaterial.yieldStrengthMPa,
+          tensileStrengthMPa: ownMaterial.tensileStrengthMPa,
+          materialName: ownMaterial.name,
+        }
+      : { propertyClass }),
     torqueNm,
     prevailingTorqueNm: 0,
     typedUnit: typedUnit(window.typed.unit),

@@ -56,6 +56,25 @@ describe('torquePlausibility', () => {
     expect(judged({ torqueNm: fullTorqueNm }).utilization.usual).toBeCloseTo(0.9, 12);
   });
 
+  it('takes a strength of one’s own, from where it yields to where it breaks', () => {
+    const own = { propertyClass: undefined, proofStressMPa: 250, tensileStrengthMPa: 420 };
+    expect(judged({ ...own, torqueNm: 45 })).toMatchObject({
+      assessment: 'high',
+      propertyClass: 'of 250 MPa yield strength',
+    });
+    const breaking = (tensileStrengthMPa?: number) => judged({ ...own, tensileStrengthMPa, torqueNm: 160 }).assessment;
+    expect([breaking(420), breaking()]).toEqual(['beyond-ultimate', 'beyond-yield']);
+    expect(judged({ propertyClass: '8.8', tensileStrengthMPa: 700, torqueNm: 210 }).assessment).toBe('beyond-ultimate');
+    expect(judged({ propertyClass: '8.8', torqueNm: 210 }).assessment).toBe('beyond-yield');
+    const input = { ...M12, ...own, tensileStrengthMPa: 200 };
+    expect(torquePlausibility(input)).toMatchObject({ failure: { field: 'tensileStrengthMPa' } });
+  });
+
+  it('judges a bolt thicker than any class goes', () => {
+    const thread = { designation: 'Anchor 150', system: 'Unified', majorDiameterMm: 150, pitchMm: 6 } as const;
+    expect(judged({ thread, propertyClass: undefined, torqueNm: 9000 }).assessment).toBe('usual');
+  });
+
   it('takes friction of one’s own', () => {
     expect(judged({ lowestFriction: 0.1, highestFriction: 0.14 }).friction).toEqual({
       lowest: 0.1,

@@ -1,8 +1,7 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { showNumber } from '../../quantity/show-number.ts';
 import type { TorqueUnit } from '../../quantity/unit.ts';
-import type { TightenedInput } from '../torque/tightened.ts';
-import { type JudgedFastener, judgedFastener, torqueUsing, usedAt } from './judged-fastener.ts';
+import { type JudgedFastener, type JudgedInput, judgedFastener, torqueUsing, usedAt } from './judged-fastener.ts';
 import { CREDIBLE, type CredibleFriction, HIGHEST_FRICTION, type LubricationState } from './lubrication.ts';
 import { type Slip, slipsOf } from './slips.ts';
 
@@ -10,7 +9,7 @@ import { type Slip, slipsOf } from './slips.ts';
 export const ASSESSMENTS = ['beyond-ultimate', 'beyond-yield', 'high', 'low', 'usual'] as const;
 export type Assessment = (typeof ASSESSMENTS)[number];
 
-export interface PlausibilityInput extends TightenedInput {
+export interface PlausibilityInput extends JudgedInput {
   readonly torqueNm: number;
   readonly prevailingTorqueNm: number;
   readonly typedUnit?: TorqueUnit | undefined;

@@ -1,3 +1,4 @@
+import type { OwnBolt, OwnMaterial } from '../../fastener/own-row.ts';
 import type { AngleWindow, TorqueWindow } from '../../procedure/procedure.ts';
 import type { Derivation } from '../derivation.ts';
 import type { JointContent } from '../joint.ts';
@@ -38,6 +39,33 @@ export const aJoint = (more: Partial<JointContent> = {}): JointContent => ({
   torqueUnit: 'N·m',
   ...more,
 });
+
+/** A bolt of the workshop's own, between two shipped sizes. */
+export const anOwnBolt: OwnBolt = {
+  kind: 'bolt',
+  id: '01991f3c-0000-7000-8000-000000000023',
+  name: 'Tie rod 23',
+  source: 'Drawing KH-114, measured on 4 rods',
+  system: 'ISO metric',
+  majorDiameterMm: 23,
+  pitchMm: 2,
+  bearingOuterMm: 34,
+  holeMm: 25,
+  by: { id: '01991f3c-0000-7000-8000-000000000002', name: 'Lead' },
+  addedAt: '2026-03-02T06:00:00.000Z',
+};
+
+/** A material of the workshop's own, weaker than class 8.8. */
+export const anOwnMaterial: OwnMaterial = {
+  kind: 'material',
+  id: '01991f3c-0000-7000-8000-000000000024',
+  name: 'Stud of lot 7',
+  source: 'Certificate 3.1, lot 7',
+  yieldStrengthMPa: 250,
+  tensileStrengthMPa: 420,
+  by: { id: '01991f3c-0000-7000-8000-000000000002', name: 'Lead' },
+  addedAt: '2026-03-02T06:00:00.000Z',
+};
 
 /** A derivation that filled in 100 ± 5 N·m, with one step and one own row. */
 export const aDerivation: Derivation = {

@@ -52,7 +52,9 @@ export function utilizationDoubts(utilization: number | undefined, field = 'prel
   return [{ field, message: `The shank yields while it is tightened: ${percent} % of its yield strength.` }];
 }
 
-export const classDoubts = ({ notes }: FastenerData): readonly Warning[] =>
-  notes.map((message) => ({ field: 'propertyClass', message }));
+export const classDoubts = ({ notes, workedOut }: FastenerData): readonly Warning[] => [
+  ...(workedOut === undefined ? [] : [{ field: 'thread', message: workedOut }]),
+  ...notes.map((message) => ({ field: 'propertyClass', message })),
+];
 
 const kilonewtons = (forceN: number): string => showNumber(forceN / 1000, 'en', { significant: 3 });

@@ -7,13 +7,14 @@ import {
   usualBearing,
 } from '../../fastener/bearing-face.ts';
 import { type FastenerData, fastenerOf } from '../../fastener/fastener.ts';
+import type { ThreadTold } from '../../fastener/own-thread.ts';
 import { readThread } from '../../fastener/read-thread.ts';
 import type { Thread } from '../../fastener/thread.ts';
 import type { ThreadAndBearing } from './thread-and-bearing.ts';
 
 /** What is told of a fastener that is tightened; what is left out is taken from the standards. */
 export interface TightenedInput {
-  readonly thread: string;
+  readonly thread: ThreadTold;
   readonly propertyClass?: string | undefined;
   /** 0.2 % proof stress in place of the class's yield strength. */
   readonly proofStressMPa?: number | undefined;
@@ -37,7 +38,7 @@ export interface Tightened {
 /**
  * Looks up what was left out and refuses what cannot be.
  *
- * @source ISO 4014 head and medium hole of ISO 273 unless told otherwise
+ * @source ISO 4014 head and medium hole of ISO 273 unless told otherwise; an own bolt's figures go before those
  */
 export function tightened(input: TightenedInput): Result<Tightened> {
   const thread = readThread(input.thread);
@@ -55,7 +56,7 @@ export function tightened(input: TightenedInput): Result<Tightened> {
       majorDiameterMm,
       pitchMm,
       pitchDiameterMm,
-      sectionDiameterMm: sectionDiameterMm(read.value, input.shankDiameterMm),
+      sectionDiameterMm: sectionDiameterMm(read.value, input.shankDiameterMm ?? thread.value.own?.shankDiameterMm),
       ...outer,
     },
     ...(head === undefined ? {} : { head }),
@@ -71,12 +72,14 @@ interface Ring {
 
 function ringOf(input: TightenedInput, thread: Thread, className: string | undefined): Result<Ring> {
   const standard = input.head ?? usualBearing(thread, className);
-  const outerMm = input.bearingOuterMm ?? bearingOuterMm(standard, thread);
+  const toldMm = input.bearingOuterMm ?? (input.head === undefined ? thread.own?.bearingOuterMm : undefined);
+  const outerMm = toldMm ?? bearingOuterMm(standard, thread);
   if (outerMm === undefined) {
     const message = `${standard} has no head or nut for ${thread.designation} here.`;
     return invalid('bearingOuterMm', message, 'the outer diameter of the bearing face, mm');
   }
-  const holeMm = input.holeMm ?? clearanceHoleMm(thread, input.holeSeries);
+  const ownHoleMm = input.holeSeries === undefined ? thread.own?.holeMm : undefined;
+  const holeMm = input.holeMm ?? ownHoleMm ?? clearanceHoleMm(thread, input.holeSeries);
   if (holeMm === undefined) {
     return invalid('holeMm', `No hole is known here for ${thread.designation}.`, 'the diameter of the hole, mm');
   }
@@ -89,7 +92,7 @@ function ringOf(input: TightenedInput, thread: Thread, className: string | undef
     return invalid('bearingOuterMm', message, `more than ${holeMm} mm`);
   }
   return ok({
-    ...(input.bearingOuterMm === undefined ? { head: standard } : {}),
+    ...(toldMm === undefined ? { head: standard } : {}),
     bearingOuterMm: outerMm,
     holeMm,
   });

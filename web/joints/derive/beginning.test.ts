@@ -1,7 +1,10 @@
+import { type OwnBolt, threadOfBolt } from '@clampwright/core/fastener';
 import { describe, expect, it } from 'vitest';
 import { BLANK_JOINT } from '../form/blank.ts';
 import { beginningFrom, begunWith } from './beginning.ts';
 import { blankDerive } from './derive-form.ts';
+
+const NO_BOLTS = { bolts: [] };
 
 describe('a derivation begun on Bench', () => {
   it('takes along what the calculation knows', () => {
@@ -12,7 +15,7 @@ describe('a derivation begun on Bench', () => {
       bearingFriction: 0.14,
       utilization: 0.85,
     };
-    const form = begunWith(blankDerive(BLANK_JOINT, 'de'), beginningFrom(input), 'de');
+    const form = begunWith(blankDerive(BLANK_JOINT, 'de'), beginningFrom(input), NO_BOLTS, 'de');
     expect(form).toMatchObject({
       thread: 'M12',
       propertyClass: '8.8',
@@ -26,15 +29,32 @@ describe('a derivation begun on Bench', () => {
     expect(beginningFrom({ thread: 'M12', threadFriction: { value: 0.12 }, propertyClass: 8.8 })).toEqual({
       thread: 'M12',
     });
-    expect(begunWith(blankDerive(BLANK_JOINT, 'en'), { thread: 'M12' }, 'en').utilizationPercent).toBe('90');
+    expect(begunWith(blankDerive(BLANK_JOINT, 'en'), { thread: 'M12' }, NO_BOLTS, 'en').utilizationPercent).toBe('90');
   });
 
   it.each([undefined, null, 'M12', {}, { thread: '' }, { thread: 12 }])('is none without a thread: %j', (value) => {
     expect(beginningFrom(value)).toBeUndefined();
   });
 
+  it('finds the own bolt of the calculation among the workshop’s rows by its designation', () => {
+    const bolt: OwnBolt = {
+      id: '01991f3c-0000-7000-8000-000000000023',
+      kind: 'bolt',
+      name: 'Tie rod 23',
+      source: 'Drawing KH-114',
+      system: 'ISO metric',
+      majorDiameterMm: 23,
+      pitchMm: 2,
+      by: { id: '01991f3c-0000-7000-8000-000000000009', name: 'Lead' },
+      addedAt: '2026-03-02T06:00:00.000Z',
+    };
+    const brought = beginningFrom({ thread: threadOfBolt(bolt) });
+    expect(begunWith(blankDerive(BLANK_JOINT, 'en'), brought, { bolts: [bolt] }, 'en').bolt).toBe(bolt.id);
+    expect(begunWith(blankDerive(BLANK_JOINT, 'en'), brought, NO_BOLTS, 'en').bolt).toBe('designation');
+  });
+
   it('changes nothing where nothing is brought', () => {
     const form = blankDerive(BLANK_JOINT, 'en');
-    expect(begunWith(form, undefined, 'en')).toBe(form);
+    expect(begunWith(form, undefined, NO_BOLTS, 'en')).toBe(form);
   });
 });

@@ -41,7 +41,7 @@ export function DeriveDialog(props: DeriveDialogProps) {
       </Notice>
       {error ? <Trouble error={error} /> : null}
       {ownRows.data && toolbox.data ? (
-        <DeriveSheet {...props} choices={deriveChoices(ownRows.data, toolbox.data.wrenches)} />
+        <DeriveSheet {...props} choices={deriveChoices(ownRows.data, toolbox.data.wrenches, props.joint.fastener)} />
       ) : null}
       {error || (ownRows.data && toolbox.data) ? null : <Loading />}
     </Dialog>
@@ -59,7 +59,7 @@ function DeriveSheet({
   const { t } = useTranslation(['lead', 'technician']);
   const language = useLanguage();
   const words = useDeriveWords();
-  const [form, setForm] = useState(() => begunWith(blankDerive(joint, language), beginning, language));
+  const [form, setForm] = useState(() => begunWith(blankDerive(joint, language), beginning, choices, language));
   const [isAskedFor, setAskedFor] = useState(false);
   const citing = { friction: words.frictionCited, method: words.methodCited };
   const { derived, plusMinusPercent, faults } = readDerive(form, choices, joint.torqueUnit, language, citing);
@@ -69,9 +69,10 @@ function DeriveSheet({
     setAskedFor(true);
     if (!derived || plusMinusPercent === undefined) return;
     const { thread, propertyClass, threadFriction, bearingFriction, utilization } = derived.derivation.input;
+    const ownMaterial = derived.derivation.ownRows.find((row) => row.kind === 'material');
     const figure = (value: number) => showNumber(value, language);
     const sourceText = t('lead:derive.source-text', {
-      fastener: [thread, propertyClass ?? derived.derivation.ownRows[0]?.name].join(' '),
+      fastener: [thread, propertyClass ?? ownMaterial?.name].join(' '),
       thread: figure(threadFriction),
       bearing: figure(bearingFriction),
       utilization: figure(Math.round(utilization * 1000) / 10),

@@ -1,6 +1,7 @@
 import { showNumber } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
+import { useFaults } from '../../forms/faults.tsx';
 import { FormFigure, FormText } from '../../forms/fields.tsx';
 import { Select } from '../../parts/select.tsx';
 import {
@@ -32,15 +33,32 @@ export const DeriveFields = (props: DeriveFieldsProps) => (
 
 function FastenerFields({ form, choices, onChange }: DeriveFieldsProps) {
   const { t } = useTranslation('lead');
-  const own = choices.materials.map(({ id, name }) => ({ value: id, label: t('derive.own', { name }) }));
+  const faults = useFaults();
+  const ownRow = ({ id, name }: { readonly id: string; readonly name: string }) => ({
+    value: id,
+    label: t('derive.own', { name }),
+  });
+  const own = choices.materials.map(ownRow);
+  const isOwnBolt = form.bolt !== 'designation';
   return (
     <div className="field-row">
-      <FormText
-        field="thread"
-        label={t('joint.thread')}
-        value={form.thread}
-        onChange={(thread) => onChange({ thread })}
-      />
+      {choices.bolts.length > 0 ? (
+        <Select
+          label={t('joint.bolt')}
+          value={form.bolt}
+          problem={isOwnBolt ? faults.problem('thread') : undefined}
+          options={[{ value: 'designation', label: t('joint.by-designation') }, ...choices.bolts.map(ownRow)]}
+          onChange={(bolt) => onChange({ bolt })}
+        />
+      ) : null}
+      {isOwnBolt ? null : (
+        <FormText
+          field="thread"
+          label={t('joint.thread')}
+          value={form.thread}
+          onChange={(thread) => onChange({ thread })}
+        />
+      )}
       {own.length > 0 ? (
         <Select
           label={t('derive.strength')}

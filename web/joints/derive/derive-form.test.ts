@@ -1,8 +1,9 @@
-import type { OwnRow } from '@clampwright/core/fastener';
+import type { OwnBolt, OwnRow } from '@clampwright/core/fastener';
 import { checkJoint } from '@clampwright/core/joint';
 import type { Wrench } from '@clampwright/core/wrench';
 import { describe, expect, it } from 'vitest';
 import { BLANK_JOINT } from '../form/blank.ts';
+import { formOf } from '../form/from-content.ts';
 import type { JointForm } from '../form/joint-form.ts';
 import { readJoint } from '../form/read.ts';
 import { blankDerive, type DeriveForm, deriveChoices, readDerive } from './derive-form.ts';
@@ -25,6 +26,18 @@ const stud: OwnRow = {
   source: 'Certificate of lot 7',
   yieldStrengthMPa: 700,
   tensileStrengthMPa: 860,
+  ...kept,
+};
+const rod: OwnBolt = {
+  id: '01991f3c-0000-7000-8000-000000000005',
+  kind: 'bolt',
+  name: 'Tie rod 23',
+  source: 'Drawing KH-114, measured on 4 rods',
+  system: 'ISO metric',
+  majorDiameterMm: 23,
+  pitchMm: 2,
+  bearingOuterMm: 34,
+  holeMm: 25,
   ...kept,
 };
 const wrench: Wrench = {
@@ -54,7 +67,8 @@ const joint: JointForm = {
   fastener: { ...BLANK_JOINT.fastener, thread: 'M12', propertyClass: '8.8' },
   layout: { ...BLANK_JOINT.layout, diameter: '200' },
 };
-const choices = deriveChoices([paste, stud], [wrench, { ...wrench, id: 'uncalibrated', calibration: undefined }]);
+const wrenches = [wrench, { ...wrench, id: 'uncalibrated', calibration: undefined }];
+const choices = deriveChoices([paste, stud, rod], wrenches, joint.fastener);
 const citing = { friction: (_: unknown, typed: string) => `friction ${typed}`, method: () => 'method' };
 const typed: DeriveForm = {
   ...blankDerive(joint, 'en'),
@@ -95,6 +109,26 @@ describe('the form of a derivation', () => {
     expect(ownRows).toEqual([stud]);
   });
 
+  it('takes an own bolt in place of a thread of the tables', () => {
+    const { input, ownRows } = read({ bolt: rod.id, thread: '' }).derived!.derivation;
+    expect(input.thread).toBe('Tie rod 23');
+    expect(ownRows).toEqual([rod]);
+  });
+
+  it('says where head or hole of an own bolt are missing', () => {
+    const { bearingOuterMm: _, holeMm: __, ...bare } = rod;
+    const some = deriveChoices([bare], [], joint.fastener);
+    const { faults } = readDerive({ ...typed, bolt: bare.id }, some, 'N·m', 'en', citing);
+    expect(faults).toEqual([{ field: 'thread', finding: { kind: 'mend', word: 'no-face' } }]);
+  });
+
+  it('still offers what the joint was written with after it was superseded', () => {
+    const newer: OwnBolt = { ...rod, id: '01991f3c-0000-7000-8000-000000000006', pitchMm: 1.5, supersedes: rod.id };
+    const offered = (ownBolt?: OwnBolt) => deriveChoices([rod, newer], [], { ...joint.fastener, ownBolt }).bolts;
+    expect(offered()).toEqual([newer]);
+    expect(offered(rod)).toEqual([newer, rod]);
+  });
+
   it('takes the window from the own scatter of a calibrated wrench', () => {
     expect(choices.wrenches).toEqual([wrench]);
     expect(read({ windowBy: wrench.id, plusMinusPercent: '' }).plusMinusPercent).toBe(2);
@@ -132,6 +166,16 @@ describe('a derived target filled in', () => {
     expect(filled.stages[0]?.torque).toMatchObject({ form: 'percent', target: '83,4', percent: '5', unit: 'N·m' });
     expect(reading.stages[0]?.torque?.upperNm).toBeCloseTo(derived.derivation.filled.upperNm, 9);
     expect(reading.warnings).toEqual([]);
+  });
+
+  it('puts own rows into the joint as they stand, where they are checked and warned by', () => {
+    const own = read({ bolt: rod.id, strength: stud.id, propertyClass: '' }).derived!;
+    const withOwn = filledIn(joint, 0, { derived: own, plusMinusPercent: 5, sourceText: 'Worked out' }, 'en');
+    const { content, warnings } = readJoint(withOwn, 'en');
+    expect(content?.fastener).toMatchObject({ thread: 'Tie rod 23', ownBolt: rod, ownMaterial: stud });
+    expect(content?.fastener).not.toHaveProperty('propertyClass');
+    expect([checkJoint(content!), warnings]).toEqual([[], []]);
+    expect(formOf(content!, 'en').fastener).toEqual(withOwn.fastener);
   });
 
   it('goes when the source becomes the maker’s', () => {

@@ -1,4 +1,5 @@
-import { type OwnMaterial, type OwnRow, standingRows } from '@clampwright/core/fastener';
+import type { Failure } from '@clampwright/core/failure';
+import type { OwnBolt, OwnMaterial, OwnRow } from '@clampwright/core/fastener';
 import { type DerivedTarget, deriveTarget } from '@clampwright/core/joint';
 import { type Language, showNumber, type TorqueUnit } from '@clampwright/core/quantity';
 import type { Wrench } from '@clampwright/core/wrench';
@@ -6,12 +7,15 @@ import type { Fault } from '../../forms/fault.ts';
 import { type Reader, readerIn } from '../../forms/reader.ts';
 import { whole } from '../../forms/whole.ts';
 import type { JointForm } from '../form/joint-form.ts';
+import { boltChoices, materialChoices } from '../own-rows/own-choices.ts';
 import { type FrictionChoice, frictionChoices, rangesOf } from './friction-choice.ts';
 import { METHODS, type Method, USUAL_METHOD } from './methods.ts';
 
 /** What a lead tells to have a target worked out; every figure is the text in its field. */
 export interface DeriveForm {
   readonly thread: string;
+  /** `designation`, or the identity of an own bolt. */
+  readonly bolt: string;
   /** `class`, or the identity of an own material. */
   readonly strength: string;
   readonly propertyClass: string;
@@ -32,14 +36,20 @@ export interface DeriveForm {
 /** What can be chosen from. */
 export interface DeriveChoices {
   readonly frictions: readonly FrictionChoice[];
+  readonly bolts: readonly OwnBolt[];
   readonly materials: readonly OwnMaterial[];
   /** Calibrated ones: of the others nobody knows the scatter. */
   readonly wrenches: readonly Wrench[];
 }
 
-export const deriveChoices = (ownRows: readonly OwnRow[], wrenches: readonly Wrench[]): DeriveChoices => ({
+export const deriveChoices = (
+  ownRows: readonly OwnRow[],
+  wrenches: readonly Wrench[],
+  { ownBolt, ownMaterial }: JointForm['fastener'],
+): DeriveChoices => ({
   frictions: frictionChoices(ownRows),
-  materials: standingRows(ownRows).flatMap((row) => (row.kind === 'material' ? [row] : [])),
+  bolts: boltChoices(ownRows, ownBolt),
+  materials: materialChoices(ownRows, ownMaterial),
   wrenches: wrenches.filter(({ calibration }) => calibration !== undefined),
 });
 
@@ -48,7 +58,8 @@ const USUAL_UTILIZATION_PERCENT = '90';
 
 export const blankDerive = ({ fastener }: JointForm, language: Language): DeriveForm => ({
   thread: fastener.thread,
-  strength: 'class',
+  bolt: fastener.ownBolt?.id ?? 'designation',
+  strength: fastener.ownMaterial?.id ?? 'class',
   propertyClass: fastener.propertyClass,
   friction: 'typed',
   threadFriction: '',
@@ -96,9 +107,10 @@ export function readDerive(
 ): DeriveReading {
   const reader = readerIn(language);
   const plusMinusPercent = readPlusMinus(form, choices, reader);
+  const ownBolt = choices.bolts.find(({ id }) => id === form.bolt);
   const ownMaterial = choices.materials.find(({ id }) => id === form.strength);
   const figures = whole({
-    thread: reader.text('thread', form.thread),
+    thread: ownBolt?.name ?? reader.text('thread', form.thread),
     className: ownMaterial ? '' : reader.text('propertyClass', form.propertyClass),
     friction: readFriction(form, choices, reader, citing),
     utilizationPercent: reader.number('utilization', form.utilizationPercent, { isPositive: true, to: 100 }),
@@ -110,6 +122,7 @@ export function readDerive(
   const method = chosenMethod(form);
   const derived = deriveTarget({
     ...rest,
+    ownBolt,
     propertyClass: ownMaterial ? undefined : className,
     ownMaterial,
     ...friction,
@@ -118,11 +131,25 @@ export function readDerive(
     sources: [friction.source, ...(method ? [citing.method(method)] : [])],
   });
   if (derived.ok) return { derived: derived.value, plusMinusPercent, faults: reader.faults };
-  const { failure } = derived;
-  const field = failure.kind === 'invalid' ? failure.field : '';
-  const word = field === 'propertyClass' ? 'class' : field === 'thread' ? 'thread' : undefined;
-  reader.fault(field, word ? { kind: 'mend', word } : failure);
+  const [field, finding] = refused(derived.failure);
+  reader.fault(field, finding);
   return { derived: undefined, plusMinusPercent, faults: reader.faults };
+}
+
+/** What cannot be derived, at the field where it is mended. */
+function refused(failure: Failure): readonly [string, Fault['finding']] {
+  const field = failure.kind === 'invalid' ? failure.field : '';
+  switch (field) {
+    case 'propertyClass':
+      return [field, { kind: 'mend', word: 'class' }];
+    case 'bearingOuterMm':
+    case 'holeMm':
+      return ['thread', { kind: 'mend', word: 'no-face' }];
+    case 'thread':
+      return [field, { kind: 'mend', word: 'thread' }];
+    default:
+      return [field, failure];
+  }
 }
 
 function readFriction(form: DeriveForm, choices: DeriveChoices, reader: Reader, citing: Citing) {

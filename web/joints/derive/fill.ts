@@ -13,7 +13,7 @@ export interface Filling {
 /** The joint with the window of a stage filled in, and the derivation as the source of its numbers. */
 export function filledIn(form: JointForm, stageIndex: number, filling: Filling, language: Language): JointForm {
   const { derived, plusMinusPercent, sourceText } = filling;
-  const { thread, propertyClass } = derived.derivation.input;
+  const { input, ownRows } = derived.derivation;
   const stages = form.stages.map((stage, index) =>
     index === stageIndex
       ? {
@@ -30,7 +30,13 @@ export function filledIn(form: JointForm, stageIndex: number, filling: Filling, 
   );
   return {
     ...form,
-    fastener: { ...form.fastener, thread, propertyClass: propertyClass ?? form.fastener.propertyClass },
+    fastener: {
+      ...form.fastener,
+      thread: input.thread,
+      propertyClass: input.propertyClass ?? '',
+      ownBolt: ownRows.find((row) => row.kind === 'bolt'),
+      ownMaterial: ownRows.find((row) => row.kind === 'material'),
+    },
     stages,
     numbersSource: { kind: 'derived', text: sourceText, derivation: derived.derivation },
   };

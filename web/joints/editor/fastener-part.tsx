@@ -1,10 +1,13 @@
 import { say } from '@clampwright/core/language';
+import { useQuery } from '@tanstack/react-query';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
 import { FormText } from '../../forms/fields.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import type { JointForm } from '../form/joint-form.ts';
+import { ownRowsQuery } from '../own-rows/own-rows.ts';
+import { BoltFields, StrengthFields } from './own-fastener-fields.tsx';
 
 const REUSE = ['reusable', 'new-each-time'] as const;
 
@@ -17,24 +20,13 @@ interface FastenerPartProps {
 export function FastenerPart({ fastener, onChange }: FastenerPartProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
+  const { data: rows = [] } = useQuery(ownRowsQuery);
   const set = (part: Partial<JointForm['fastener']>) => onChange({ ...fastener, ...part });
   return (
     <Sheet title={t('joint.fastener')} anchor="fastener">
       <div className="field-row">
-        <FormText
-          field="fastener.thread"
-          label={t('joint.thread')}
-          hint={t('joint.thread-hint')}
-          value={fastener.thread}
-          onChange={(thread) => set({ thread })}
-        />
-        <FormText
-          field="fastener.propertyClass"
-          label={t('joint.class')}
-          hint={t('joint.class-hint')}
-          value={fastener.propertyClass}
-          onChange={(propertyClass) => set({ propertyClass })}
-        />
+        <BoltFields fastener={fastener} rows={rows} onChange={set} />
+        <StrengthFields fastener={fastener} rows={rows} onChange={set} />
         <FormText
           field="fastener.description"
           label={t('joint.description')}

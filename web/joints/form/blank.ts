@@ -67,7 +67,15 @@ const BLANK_LAYOUT: LayoutForm = {
 /** What a lead begins with. Nothing that belongs to the maker is filled in. */
 export const BLANK_JOINT: JointForm = {
   name: '',
-  fastener: { thread: '', propertyClass: '', description: '', lubricant: '', reuse: 'reusable' },
+  fastener: {
+    thread: '',
+    propertyClass: '',
+    ownBolt: undefined,
+    ownMaterial: undefined,
+    description: '',
+    lubricant: '',
+    reuse: 'reusable',
+  },
   layout: BLANK_LAYOUT,
   stages: [blankStage(1, 'torque', 'N·m')],
   numbersSource: { kind: 'maker', text: '', derivation: undefined },

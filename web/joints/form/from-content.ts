@@ -11,7 +11,12 @@ export function formOf(content: JointContent, language: Language): JointForm {
   const { fastener, decisionRule, retorque } = content;
   return {
     name: content.name,
-    fastener: { ...fastener, propertyClass: fastener.propertyClass ?? '' },
+    fastener: {
+      ...fastener,
+      propertyClass: fastener.propertyClass ?? '',
+      ownBolt: fastener.ownBolt,
+      ownMaterial: fastener.ownMaterial,
+    },
     layout: layoutForm(content.layout, language),
     stages: content.stages.map((stage, index) => stageForm(stage, index + 1, content.torqueUnit, language)),
     numbersSource: { derivation: undefined, ...content.numbersSource },

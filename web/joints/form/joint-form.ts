@@ -1,3 +1,4 @@
+import type { OwnBolt, OwnMaterial } from '@clampwright/core/fastener';
 import type {
   ConsequenceClass,
   DecisionRule,
@@ -75,6 +76,10 @@ export interface JointForm {
   readonly fastener: {
     readonly thread: string;
     readonly propertyClass: string;
+    /** The own row that was chosen, as it stood; `thread` is then its designation. */
+    readonly ownBolt: OwnBolt | undefined;
+    /** The same in place of a property class. */
+    readonly ownMaterial: OwnMaterial | undefined;
     readonly description: string;
     readonly lubricant: string;
     readonly reuse: FastenerSpec['reuse'];

@@ -78,10 +78,13 @@ function contentOf(form: JointForm, { fastener, layout, stages }: Parts, reader:
 }
 
 function readFastener({ fastener }: JointForm, reader: Reader) {
-  const propertyClass = fastener.propertyClass.trim();
+  const { ownBolt, ownMaterial } = fastener;
+  const propertyClass = ownMaterial ? '' : fastener.propertyClass.trim();
   return whole({
     thread: reader.text('fastener.thread', fastener.thread),
     ...(propertyClass === '' ? {} : { propertyClass }),
+    ...(ownBolt ? { ownBolt } : {}),
+    ...(ownMaterial ? { ownMaterial } : {}),
     description: fastener.description.trim(),
     lubricant: fastener.lubricant.trim(),
     reuse: fastener.reuse,

@@ -1,4 +1,5 @@
 import type { OwnRow } from '@clampwright/core/fastener';
+import { useQuery } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
@@ -10,11 +11,11 @@ import { Dialog, DialogActions } from '../../parts/dialog.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Trouble } from '../../parts/states.tsx';
 import { newIdentity } from '../../work/identity.ts';
-import { FrictionFields, StrengthFields } from './own-row-fields.tsx';
+import { BoltFields, FrictionFields, StrengthFields } from './own-row-fields.tsx';
 import { type OwnRowForm, ownRowForm, readOwnRow } from './own-row-form.ts';
-import { useAddOwnRow } from './own-rows.ts';
+import { ownRowsQuery, useAddOwnRow } from './own-rows.ts';
 
-const KINDS = ['lubricant', 'material'] as const;
+const KINDS = ['lubricant', 'material', 'bolt'] as const;
 
 interface OwnRowDialogProps {
   /** The row whose place the new one takes. */
@@ -31,7 +32,8 @@ export function OwnRowDialog({ before, onClose }: OwnRowDialogProps) {
   const [id] = useState(newIdentity);
   const [form, setForm] = useState(() => ownRowForm(before, language));
   const [isAskedFor, setAskedFor] = useState(false);
-  const { row, faults } = readOwnRow(form, { id, supersedes: before?.id }, language);
+  const { data: rows = [] } = useQuery(ownRowsQuery);
+  const { row, faults } = readOwnRow(form, { id, supersedes: before?.id, rows }, language);
   const set = (part: Partial<OwnRowForm>) => setForm((was) => ({ ...was, ...part }));
   const submit = async (event: FormEvent) => {
     event.preventDefault();
@@ -54,17 +56,13 @@ export function OwnRowDialog({ before, onClose }: OwnRowDialogProps) {
             />
             <FormText
               field="name"
-              label={t('lead:own.name')}
-              hint={t('lead:own.name-hint')}
+              label={t(form.kind === 'bolt' ? 'lead:own.designation' : 'lead:own.name')}
+              hint={t(form.kind === 'bolt' ? 'lead:own.designation-hint' : 'lead:own.name-hint')}
               value={form.name}
               onChange={(name) => set({ name })}
             />
           </div>
-          {form.kind === 'material' ? (
-            <StrengthFields form={form} onChange={set} />
-          ) : (
-            <FrictionFields form={form} onChange={set} />
-          )}
+          <FiguresOfKind form={form} onChange={set} />
           <FormText
             isLong
             field="source"
@@ -84,4 +82,11 @@ export function OwnRowDialog({ before, onClose }: OwnRowDialogProps) {
       </FaultsProvider>
     </Dialog>
   );
+}
+
+const FIGURES = { lubricant: FrictionFields, material: StrengthFields, bolt: BoltFields } as const;
+
+function FiguresOfKind(props: Parameters<typeof BoltFields>[0]) {
+  const Fields = FIGURES[props.form.kind];
+  return <Fields {...props} />;
 }

@@ -1,6 +1,7 @@
 import { useTranslation } from 'react-i18next';
 import { FormFigure } from '../../forms/fields.tsx';
-import type { OwnRowForm } from './own-row-form.ts';
+import { Select } from '../../parts/select.tsx';
+import { BOLT_FIGURES, type OwnRowForm } from './own-row-form.ts';
 
 interface FiguresProps {
   readonly form: OwnRowForm;
@@ -61,6 +62,39 @@ export function FrictionFields({ form, onChange }: FiguresProps) {
           value={form.bearingUpper}
           onChange={(bearingUpper) => onChange({ bearingUpper })}
         />
+      </div>
+    </>
+  );
+}
+
+const SYSTEMS = ['ISO metric', 'Unified'] as const;
+const NEEDED = ['majorDiameterMm', 'pitchMm'];
+
+export function BoltFields({ form, onChange }: FiguresProps) {
+  const { t } = useTranslation('lead');
+  return (
+    <>
+      <p className="soft">{t('own.bolt-about')}</p>
+      <div className="field-row">
+        <Select
+          label={t('own.system')}
+          value={form.system}
+          options={SYSTEMS.map((value) => ({ value, label: t(`bench.value.${value}`) }))}
+          onChange={(system) => onChange({ system })}
+        />
+        {BOLT_FIGURES.map((name) => {
+          const label = t(`bench.field.${name}`);
+          return (
+            <FormFigure
+              key={name}
+              field={name}
+              label={NEEDED.includes(name) ? label : t('bench.optional', { name: label })}
+              unit={name === 'stressAreaMm2' ? 'mm²' : 'mm'}
+              value={form.bolt[name]}
+              onChange={(figure) => onChange({ bolt: { ...form.bolt, [name]: figure } })}
+            />
+          );
+        })}
       </div>
     </>
   );

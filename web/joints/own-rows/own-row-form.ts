@@ -1,8 +1,30 @@
-import type { FrictionRange, NewOwnRow, OwnRow } from '@clampwright/core/fastener';
+import {
+  boltFault,
+  type FrictionRange,
+  joinsRows,
+  type NewOwnRow,
+  type OwnRow,
+  readThread,
+} from '@clampwright/core/fastener';
 import { type Language, showNumber } from '@clampwright/core/quantity';
 import type { Fault } from '../../forms/fault.ts';
 import { type Reader, readerIn } from '../../forms/reader.ts';
 import { whole } from '../../forms/whole.ts';
+
+/** Dimensions of an own bolt in the order of their fields; the first two are needed. */
+export const BOLT_FIGURES = [
+  'majorDiameterMm',
+  'pitchMm',
+  'pitchDiameterMm',
+  'minorDiameterMm',
+  'rootDiameterMm',
+  'stressAreaMm2',
+  'bearingOuterMm',
+  'holeMm',
+  'shankDiameterMm',
+] as const;
+export type BoltFigure = (typeof BOLT_FIGURES)[number];
+type BoltForm = Readonly<Record<BoltFigure, string>>;
 
 /** A row of the workshop's own while it is being written. */
 export interface OwnRowForm {
@@ -15,7 +37,21 @@ export interface OwnRowForm {
   readonly threadUpper: string;
   readonly bearingLower: string;
   readonly bearingUpper: string;
+  readonly system: 'ISO metric' | 'Unified';
+  readonly bolt: BoltForm;
 }
+
+const BLANK_BOLT: BoltForm = {
+  majorDiameterMm: '',
+  pitchMm: '',
+  pitchDiameterMm: '',
+  minorDiameterMm: '',
+  rootDiameterMm: '',
+  stressAreaMm2: '',
+  bearingOuterMm: '',
+  holeMm: '',
+  shankDiameterMm: '',
+};
 
 const BLANK: OwnRowForm = {
   kind: 'lubricant',
@@ -27,6 +63,8 @@ const BLANK: OwnRowForm = {
   threadUpper: '',
   bearingLower: '',
   bearingUpper: '',
+  system: 'ISO metric',
+  bolt: BLANK_BOLT,
 };
 
 /** Blank, or what stands in the row that is to be superseded; its source is asked for anew. */
@@ -34,15 +72,17 @@ export function ownRowForm(before: OwnRow | undefined, language: Language): OwnR
   if (!before) return BLANK;
   const figure = (value: number) => showNumber(value, language);
   const { kind, name } = before;
-  return before.kind === 'material'
-    ? {
+  switch (before.kind) {
+    case 'material':
+      return {
         ...BLANK,
         kind,
         name,
         yieldMPa: figure(before.yieldStrengthMPa),
         tensileMPa: figure(before.tensileStrengthMPa),
-      }
-    : {
+      };
+    case 'lubricant':
+      return {
         ...BLANK,
         kind,
         name,
@@ -51,6 +91,11 @@ export function ownRowForm(before: OwnRow | undefined, language: Language): OwnR
         bearingLower: figure(before.bearingFriction.lower),
         bearingUpper: figure(before.bearingFriction.upper),
       };
+    case 'bolt': {
+      const told = BOLT_FIGURES.map((name) => [name, before[name] === undefined ? '' : figure(before[name])] as const);
+      return { ...BLANK, kind, name, system: before.system, bolt: { ...BLANK_BOLT, ...Object.fromEntries(told) } };
+    }
+  }
 }
 
 export interface OwnRowReading {
@@ -58,11 +103,14 @@ export interface OwnRowReading {
   readonly faults: readonly Fault[];
 }
 
-export function readOwnRow(
-  form: OwnRowForm,
-  { id, supersedes }: { readonly id: string; readonly supersedes: string | undefined },
-  language: Language,
-): OwnRowReading {
+/** What the row stands beside. */
+export interface OwnRowPlace {
+  readonly id: string;
+  readonly supersedes: string | undefined;
+  readonly rows: readonly OwnRow[];
+}
+
+export function readOwnRow(form: OwnRowForm, { id, supersedes, rows }: OwnRowPlace, language: Language): OwnRowReading {
   const reader = readerIn(language);
   const written = {
     id,
@@ -70,16 +118,29 @@ export function readOwnRow(
     source: reader.text('source', form.source),
     ...(supersedes === undefined ? {} : { supersedes }),
   };
-  const row =
-    form.kind === 'material'
-      ? whole({ ...written, kind: form.kind, ...readStrength(form, reader) })
-      : whole({
-          ...written,
-          kind: form.kind,
-          threadFriction: readRange('threadFriction', form.threadLower, form.threadUpper, reader),
-          bearingFriction: readRange('bearingFriction', form.bearingLower, form.bearingUpper, reader),
-        });
+  const row = whole({ ...written, ...figuresOf(form, reader) });
+  if (row?.kind === 'bolt' && isTaken(row, rows)) reader.fault('name', { kind: 'taken', name: row.name });
   return { row: reader.faults.length > 0 ? undefined : row, faults: reader.faults };
+}
+
+function figuresOf(form: OwnRowForm, reader: Reader) {
+  switch (form.kind) {
+    case 'material':
+      return { kind: form.kind, ...readStrength(form, reader) } as const;
+    case 'lubricant':
+      return {
+        kind: form.kind,
+        threadFriction: readRange('threadFriction', form.threadLower, form.threadUpper, reader),
+        bearingFriction: readRange('bearingFriction', form.bearingLower, form.bearingUpper, reader),
+      } as const;
+    case 'bolt':
+      return { kind: form.kind, ...readBolt(form, reader) } as const;
+  }
+}
+
+function isTaken(row: NewOwnRow, rows: readonly OwnRow[]): boolean {
+  const joins = joinsRows(rows, row);
+  return readThread(row.name).ok || (!joins.ok && joins.failure.kind === 'invalid');
 }
 
 /** Steel stronger than this holds no bolt. */
@@ -103,4 +164,21 @@ function readRange(field: string, lowerText: string, upperText: string, reader: 
   });
   if (range && range.lower > range.upper) return reader.fault(`${field}.upper`, { kind: 'lower-above-upper' });
   return range;
+}
+
+const NEEDED: readonly BoltFigure[] = ['majorDiameterMm', 'pitchMm'];
+
+function readBolt({ system, bolt }: OwnRowForm, reader: Reader) {
+  const figure = (name: BoltFigure) => reader.number(name, bolt[name], { isPositive: true });
+  const further = BOLT_FIGURES.filter((name) => !NEEDED.includes(name) && bolt[name].trim() !== '');
+  const told = {
+    system,
+    majorDiameterMm: figure('majorDiameterMm'),
+    pitchMm: figure('pitchMm'),
+    ...Object.fromEntries(further.map((name) => [name, figure(name)])),
+  };
+  const read = whole(told);
+  const fault = read && boltFault(read);
+  if (fault) reader.fault(fault.field, { kind: 'bolt', fault });
+  return told;
 }

@@ -1,4 +1,5 @@
 import { type OwnRow, standingRows } from '@clampwright/core/fastener';
+import { sayBolt } from '@clampwright/core/language';
 import { showNumber } from '@clampwright/core/quantity';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
@@ -15,7 +16,7 @@ import { EmptyState, Loading, Trouble } from '../../parts/states.tsx';
 import { OwnRowDialog } from './own-row-dialog.tsx';
 import { ownRowsQuery } from './own-rows.ts';
 
-/** Materials and lubricants of the workshop's own, beside the shipped tables. */
+/** Bolts, materials and lubricants of the workshop's own, beside the shipped tables. */
 export default function OwnRowsPlace() {
   const { t } = useTranslation('lead');
   const person = usePerson();
@@ -99,14 +100,20 @@ function useFigures(): (row: OwnRow) => readonly string[] {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const figure = (value: number) => showNumber(value, language);
-  return (row) =>
-    row.kind === 'material'
-      ? [
+  return (row) => {
+    switch (row.kind) {
+      case 'material':
+        return [
           t('own.yield-said', { figure: figure(row.yieldStrengthMPa) }),
           t('own.tensile-said', { figure: figure(row.tensileStrengthMPa) }),
-        ]
-      : [
+        ];
+      case 'lubricant':
+        return [
           t('own.thread-said', { lower: figure(row.threadFriction.lower), upper: figure(row.threadFriction.upper) }),
           t('own.bearing-said', { lower: figure(row.bearingFriction.lower), upper: figure(row.bearingFriction.upper) }),
         ];
+      case 'bolt':
+        return [t(`bench.value.${row.system}`), sayBolt(row, language)];
+    }
+  };
 }
