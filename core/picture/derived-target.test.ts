@@ -11,6 +11,7 @@ const derived = deriveTarget({
   tighteningFactor: 1.6,
   plusMinusPercent: 5,
   torqueUnit: 'N·m',
+  ownBolt: undefined,
   ownMaterial: undefined,
   ownLubricant: undefined,
   sources: ['own test'],
