@@ -1,6 +1,6 @@
 import { invalid, ok, type Result } from '../failure/failure.ts';
 import type { DecisionRule } from '../joint/joint.ts';
-import { shareBelow } from '../statistics/normal-probability.ts';
+import { shareBelow } from '../statistics/distributions/normal.ts';
 import type { Limits } from './conformity.ts';
 
 export interface AcceptanceLimits {

@@ -1,4 +1,4 @@
-import { shareBelow } from '../statistics/normal-probability.ts';
+import { shareBelow } from '../statistics/distributions/normal.ts';
 
 /** Limits of a quantity, in its own unit; at least one of them. */
 export interface Limits {
