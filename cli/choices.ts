@@ -23,4 +23,11 @@ export const FAULTS = [
   'pulled-too-fast',
   'stopped-short',
   'over-run',
+  'bottomed',
+  'too-soft',
+  'jerked',
+  'slipped-socket',
+  'two-pulls',
+  'stick-slip',
+  'turned-loose',
 ] as const satisfies readonly Fault[];

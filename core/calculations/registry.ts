@@ -7,6 +7,7 @@ import { acceptanceLimits, conformity, decisionRisk } from './conformity.ts';
 import { convert } from './convert.ts';
 import { elasticInteraction } from './elastic-interaction.ts';
 import { fastener } from './fastener.ts';
+import { firstMovement } from './first-movement.ts';
 import { friction } from './friction.ts';
 import { jointCheck } from './joint-check.ts';
 import { preload } from './preload.ts';
@@ -14,6 +15,7 @@ import { roundTargets } from './round-targets.ts';
 import { tighteningAngle } from './tightening-angle.ts';
 import { tighteningOrder } from './tightening-order.ts';
 import { torquePlausibility } from './torque-plausibility.ts';
+import { trace } from './trace.ts';
 import { verdict } from './verdict.ts';
 import { wrenchCalibration } from './wrench-calibration.ts';
 import { appliedTorque, wrenchSetting } from './wrench-setting.ts';
@@ -39,6 +41,8 @@ export const CALCULATIONS = [
   conformity,
   acceptanceLimits,
   decisionRisk,
+  trace,
+  firstMovement,
 ] as const satisfies readonly Calculation[];
 
 export type CalculationName = (typeof CALCULATIONS)[number]['name'];

@@ -33,6 +33,7 @@ export const english = {
   'the.torque': 'Torque',
   'the.angle': 'Angle',
   'the.speed': 'Speed',
+  'the.slope': 'Slope',
 
   'reason.inside': '{what} {value} is inside its limits.',
   'reason.below-lower': '{what} {value} is below the lower limit {limit}.',
@@ -47,6 +48,24 @@ export const english = {
   'chance.sure': 'almost certain',
   'reason.not-measured': '{what} was not measured.',
   'reason.too-fast': 'Turned too fast: {value}, limit {limit}.',
+  'reason.trace-crossed-thread':
+    'High torque early: {value}, usual at most {limit}; the thread may be crossed or damaged.',
+  'reason.trace-stripping':
+    'Torque fell to {value} as the fastener turned on (held it would be above {limit}); the thread is giving way.',
+  'reason.trace-already-tight':
+    'The torque was there within {value} of turning (expected more than {limit}); the fastener was already tight.',
+  'reason.trace-bottomed': 'Torque rose by {value}, usual at most {limit}; the fastener has bottomed or is too long.',
+  'reason.trace-too-soft':
+    'Softer than this joint is: {value} against {limit}; a washer may be missing, a part soft or the grip wrong.',
+  'reason.trace-yielded': 'The slope fell to {value}, under {limit}; the fastener yielded.',
+  'reason.trace-over-run': 'Pulled on after the target to {value}, limit {limit}.',
+  'reason.trace-pulled-too-fast': 'Turned at {value} under load, limit {limit}.',
+  'reason.trace-jerked': 'Jerked: {value} at one moment, where {limit} would still be even.',
+  'reason.trace-slipped-socket': 'The socket slipped: {value} went at once under {limit} while the angle ran on.',
+  'reason.trace-two-pulls':
+    'Two pulls in one: {value} was reached (from {limit} on it counts), let go, and reached again.',
+  'reason.trace-stick-slip': 'Torque saws by {value} (usual at most {limit}): the friction sticks and slips.',
+  'reason.trace-loosening': 'The trace is one of loosening, break-away at {value}; it is no tightening.',
   'reason.loosening': 'The fastener was turned loose.',
   'reason.notice-out-of-order': 'Pulled out of the order of the round.',
   'reason.notice-device-clock': 'The clock of the wrench and the time of arrival differ.',

@@ -35,6 +35,7 @@ export const french: Catalogue = {
   'the.torque': 'Le couple',
   'the.angle': 'L’angle',
   'the.speed': 'La vitesse',
+  'the.slope': 'La pente',
 
   'reason.inside': '{what} {value} est dans les limites.',
   'reason.below-lower': '{what} {value} est au-dessous de la limite inférieure {limit}.',
@@ -49,6 +50,28 @@ export const french: Catalogue = {
   'chance.sure': 'presque certain',
   'reason.not-measured': '{what} n’a pas de mesure.',
   'reason.too-fast': 'Rotation trop rapide\u00a0: {value}, limite {limit}.',
+  'reason.trace-crossed-thread':
+    'Couple élevé trop tôt : {value}, au plus {limit} d’ordinaire ; le filet est peut-être croisé ou abîmé.',
+  'reason.trace-stripping':
+    'Le couple est tombé à {value} pendant la rotation (il tiendrait au-dessus de {limit}) ; le filet cède.',
+  'reason.trace-already-tight':
+    'Le couple était là après {value} de rotation (attendu : plus de {limit}) ; la vis était déjà serrée.',
+  'reason.trace-bottomed':
+    'Le couple a monté de {value}, au plus {limit} d’ordinaire ; la vis touche le fond ou est trop longue.',
+  'reason.trace-too-soft':
+    'Plus souple que cet assemblage : {value} contre {limit} ; une rondelle manque peut-être, une pièce est molle ou la longueur serrée est fausse.',
+  'reason.trace-yielded':
+    'La pente est tombée à {value}, sous {limit} ; la vis s’est allongée au-delà de sa limite élastique.',
+  'reason.trace-over-run': 'Tiré au-delà de la valeur visée jusqu’à {value}, limite {limit}.',
+  'reason.trace-pulled-too-fast': 'Tourné à {value} sous charge, limite {limit}.',
+  'reason.trace-jerked': 'Par à-coup : {value} un instant, alors que {limit} serait encore régulier.',
+  'reason.trace-slipped-socket':
+    'La douille a glissé : {value} sont tombés d’un coup sous {limit} pendant que l’angle avançait.',
+  'reason.trace-two-pulls':
+    'Deux serrages en un : {value} atteint (compté dès {limit}), relâché puis atteint de nouveau.',
+  'reason.trace-stick-slip':
+    'Le couple oscille de {value} (au plus {limit} d’ordinaire) : le frottement colle et glisse tour à tour.',
+  'reason.trace-loosening': 'La courbe est celle d’un desserrage, décollement à {value} ; ce n’est pas un serrage.',
   'reason.loosening': 'La vis a été desserrée.',
   'reason.notice-out-of-order': 'Serrage hors de l’ordre prévu.',
   'reason.notice-device-clock': 'L’horloge de la clé et l’heure d’arrivée diffèrent.',

@@ -35,6 +35,7 @@ export const german: Catalogue = {
   'the.torque': 'Das Drehmoment',
   'the.angle': 'Der Drehwinkel',
   'the.speed': 'Die Drehgeschwindigkeit',
+  'the.slope': 'Die Steigung',
 
   'reason.inside': '{what} {value} liegt innerhalb der Grenzen.',
   'reason.below-lower': '{what} {value} liegt unter dem unteren Grenzwert {limit}.',
@@ -49,6 +50,27 @@ export const german: Catalogue = {
   'chance.sure': 'fast sicher',
   'reason.not-measured': '{what} wurde nicht gemessen.',
   'reason.too-fast': 'Zu schnell gedreht: {value}, Grenze {limit}.',
+  'reason.trace-crossed-thread':
+    'Früh hohes Drehmoment: {value}, üblich höchstens {limit}; das Gewinde ist vielleicht verkantet oder beschädigt.',
+  'reason.trace-stripping':
+    'Das Drehmoment fiel beim Weiterdrehen auf {value} (gehalten läge es über {limit}); das Gewinde gibt nach.',
+  'reason.trace-already-tight':
+    'Das Drehmoment war nach {value} Drehung da (erwartet mehr als {limit}); die Schraube war schon fest.',
+  'reason.trace-bottomed':
+    'Das Drehmoment stieg um {value}, üblich höchstens {limit}; die Schraube sitzt auf oder ist zu lang.',
+  'reason.trace-too-soft':
+    'Weicher als diese Verbindung ist: {value} gegen {limit}; vielleicht fehlt eine Scheibe, ist ein Teil weich oder stimmt die Klemmlänge nicht.',
+  'reason.trace-yielded': 'Die Steigung fiel auf {value}, unter {limit}; die Schraube hat sich gestreckt.',
+  'reason.trace-over-run': 'Nach dem Sollwert weitergezogen bis {value}, Grenze {limit}.',
+  'reason.trace-pulled-too-fast': 'Unter Last mit {value} gedreht, Grenze {limit}.',
+  'reason.trace-jerked': 'Gerissen: einen Augenblick lang {value}, wo {limit} noch gleichmäßig wäre.',
+  'reason.trace-slipped-socket':
+    'Der Einsatz rutschte ab: {value} fielen auf einmal unter {limit}, während der Winkel weiterlief.',
+  'reason.trace-two-pulls':
+    'Zwei Anzüge in einem: {value} war erreicht (ab {limit} zählt es), losgelassen und wieder erreicht.',
+  'reason.trace-stick-slip':
+    'Das Drehmoment sägt um {value} (üblich höchstens {limit}): Die Reibung haftet und gleitet im Wechsel.',
+  'reason.trace-loosening': 'Die Kurve zeigt ein Lösen, Losbrechen bei {value}; sie ist kein Anziehen.',
   'reason.loosening': 'Die Schraube wurde gelöst.',
   'reason.notice-out-of-order': 'Außerhalb der Reihenfolge angezogen.',
   'reason.notice-device-clock': 'Uhr des Schlüssels und Zeit des Eingangs weichen voneinander ab.',

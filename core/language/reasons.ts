@@ -47,6 +47,8 @@ function shown(figure: number, quantity: Reason['quantity'], language: Language,
       return showAngle(figure, language);
     case 'speed':
       return `${showAngle(figure, language)}/s`;
+    case 'slope':
+      return `${showTorque(figure, unit, language)}/°`;
   }
 }
 
@@ -58,9 +60,9 @@ function toldApart(
   language: Language,
   unit: TorqueUnit,
 ): readonly [string, string] {
-  const isTorque = quantity === undefined || quantity === 'torque';
+  const isTorque = quantity === undefined || quantity === 'torque' || quantity === 'slope';
   const inUnit = (figure: number) => (isTorque ? convertTorque(figure, 'N·m', unit) : figure);
-  const tail = isTorque ? `\u00a0${unit}` : quantity === 'speed' ? '°/s' : '°';
+  const tail = isTorque ? `\u00a0${unit}${quantity === 'slope' ? '/°' : ''}` : quantity === 'speed' ? '°/s' : '°';
   const withDecimals = (figure: number, decimals: number) =>
     `${showNumber(inUnit(figure), language, { decimals })}${tail}`;
   for (let decimals = 2; decimals < 15; decimals++) {

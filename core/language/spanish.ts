@@ -35,6 +35,7 @@ export const spanish: Catalogue = {
   'the.torque': 'El par',
   'the.angle': 'El ángulo',
   'the.speed': 'La velocidad',
+  'the.slope': 'La pendiente',
 
   'reason.inside': '{what} {value} está dentro de los límites.',
   'reason.below-lower': '{what} {value} está por debajo del límite inferior {limit}.',
@@ -49,6 +50,27 @@ export const spanish: Catalogue = {
   'chance.sure': 'casi seguro',
   'reason.not-measured': '{what} no se midió.',
   'reason.too-fast': 'Giro demasiado rápido: {value}, límite {limit}.',
+  'reason.trace-crossed-thread':
+    'Par alto demasiado pronto: {value}, lo usual es {limit} como mucho; la rosca puede estar cruzada o dañada.',
+  'reason.trace-stripping':
+    'El par cayó a {value} al seguir girando (sujeta quedaría por encima de {limit}); la rosca cede.',
+  'reason.trace-already-tight':
+    'El par ya estaba tras girar {value} (se esperaba más de {limit}); el tornillo ya estaba apretado.',
+  'reason.trace-bottomed':
+    'El par subió {value}, lo usual es {limit} como mucho; el tornillo toca fondo o es demasiado largo.',
+  'reason.trace-too-soft':
+    'Más blanda de lo que es esta unión: {value} frente a {limit}; puede faltar una arandela, haber una pieza blanda o no cuadrar la longitud apretada.',
+  'reason.trace-yielded': 'La pendiente cayó a {value}, por debajo de {limit}; el tornillo pasó su límite elástico.',
+  'reason.trace-over-run': 'Se siguió tirando tras el objetivo hasta {value}, límite {limit}.',
+  'reason.trace-pulled-too-fast': 'Girado a {value} bajo carga, límite {limit}.',
+  'reason.trace-jerked': 'A tirones: {value} por un instante, cuando {limit} aún sería parejo.',
+  'reason.trace-slipped-socket':
+    'El vaso resbaló: {value} cayó de golpe por debajo de {limit} mientras el ángulo avanzaba.',
+  'reason.trace-two-pulls':
+    'Dos aprietes en uno: {value} alcanzado (cuenta desde {limit}), soltado y alcanzado de nuevo.',
+  'reason.trace-stick-slip':
+    'El par oscila {value} (lo usual es {limit} como mucho): la fricción se pega y resbala por turnos.',
+  'reason.trace-loosening': 'La curva es de un aflojado, arranque a {value}; no es un apriete.',
   'reason.loosening': 'Se aflojó el tornillo.',
   'reason.notice-out-of-order': 'Apretado fuera del orden previsto.',
   'reason.notice-device-clock': 'El reloj de la llave y la hora de llegada no coinciden.',

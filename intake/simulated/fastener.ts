@@ -14,6 +14,13 @@ export interface FastenerState {
   /** A thread that does not run in its own track binds more the further it is turned, N·m a degree. */
   readonly bindingNmPerDeg: number;
   readonly bindingFromDeg: number;
+  /** Turning at which it stands on the ground of its hole; absent: it never does. */
+  readonly bottomFromDeg: number | undefined;
+  /** Stiffness of what it clamps over that of the joint: below 1 where a washer is missing or a part is soft. */
+  readonly stiffnessRatio: number;
+  /** Friction that rises and falls as it turns, a share of the torque, and over how many degrees. */
+  readonly roughness: number;
+  readonly roughnessDeg: number;
 }
 
 /** A fastener as it was turned in by hand, not yet tight. The seed is its own: the same one is the same fastener. */
@@ -28,6 +35,10 @@ export function looseFastener(joint: JointModel, seed: number): FastenerState {
     shearPreloadN: undefined,
     bindingNmPerDeg: 0,
     bindingFromDeg: 0,
+    bottomFromDeg: undefined,
+    stiffnessRatio: 1,
+    roughness: 0,
+    roughnessDeg: 4,
   };
 }
 
@@ -41,7 +52,9 @@ export function tightenedFastener(joint: JointModel, seed: number, torqueNm: num
 export function torqueInMotionNm(joint: JointModel, fastener: FastenerState, turnedDeg: number): number {
   const bindingNm = fastener.bindingNmPerDeg * Math.max(0, turnedDeg - fastener.bindingFromDeg);
   const leverM = torquePerPreloadM(joint, fastener.threadFriction, fastener.bearingFriction);
-  return joint.prevailingNm + bindingNm + leverM * carriedPreloadN(joint, fastener, turnedDeg);
+  const smoothNm = joint.prevailingNm + bindingNm + leverM * carriedPreloadN(joint, fastener, turnedDeg);
+  if (fastener.roughness === 0) return smoothNm;
+  return smoothNm * (1 + fastener.roughness * Math.sin((2 * Math.PI * turnedDeg) / fastener.roughnessDeg));
 }
 
 const FURTHEST_DEG = 10_000;

@@ -8,5 +8,12 @@ export const FAULTS = [
   'pulled-too-fast',
   'stopped-short',
   'over-run',
+  'bottomed',
+  'too-soft',
+  'jerked',
+  'slipped-socket',
+  'two-pulls',
+  'stick-slip',
+  'turned-loose',
 ] as const;
 export type Fault = (typeof FAULTS)[number];

@@ -19,6 +19,11 @@ export interface Intent {
   readonly speedDegPerS: number;
   /** A careful hand slows down towards the end. */
   readonly slowsDown: boolean;
+  /** Share of the way at which the hand jerks, or the socket slips. */
+  readonly jerksAt: number | undefined;
+  readonly slipsAt: number | undefined;
+  /** Waits so long and pulls once more, s. */
+  readonly againAfterS: number | undefined;
 }
 
 /** Where a sound fastener would end with this aim, from where it stands now. */
@@ -36,7 +41,7 @@ export function outlook({ joint, wrench }: SimulatedModel, fastener: FastenerSta
 
 const MISSED: Partial<Record<Fault, readonly [number, number]>> = {
   'stopped-short': [0.7, 0.85],
-  'over-run': [1.15, 1.3],
+  'over-run': [1.2, 1.35],
 };
 const DEFAULT_SPEED_LIMIT_DEG_PER_S = 90;
 
@@ -58,5 +63,8 @@ export function intend({ hand }: SimulatedModel, aim: Aim, fault: Fault, chance:
       aim.angleDeg === undefined ? undefined : aim.angleDeg * share + chance.normal(0, hand.angleDeviationDeg),
     speedDegPerS: tooFast ? limitDegPerS * chance.between(1.8, 2.4) : ownDegPerS,
     slowsDown: !tooFast,
+    jerksAt: fault === 'jerked' ? chance.between(0.35, 0.6) : undefined,
+    slipsAt: fault === 'slipped-socket' ? chance.between(0.4, 0.8) : undefined,
+    againAfterS: fault === 'two-pulls' ? chance.between(2.2, 4) : undefined,
   };
 }

@@ -11,6 +11,8 @@ export interface Contact {
   readonly torqueNm: number;
   /** A fastener at rest wants its break-away torque before it moves. */
   readonly moving: boolean;
+  /** The socket has turned so far over the fastener, degrees. */
+  readonly slippedDeg: number;
 }
 
 /** Wrench and extension are springs in series, N·m a degree. */
@@ -19,7 +21,13 @@ export function stiffnessNmPerDeg(wrench: WrenchModel): number {
   return extension === undefined ? own : 1 / (1 / own + 1 / extension);
 }
 
-export const atRest = (turnedDeg: number): Contact => ({ handleDeg: turnedDeg, turnedDeg, torqueNm: 0, moving: false });
+export const atRest = (turnedDeg: number, slippedDeg = 0): Contact => ({
+  handleDeg: turnedDeg,
+  turnedDeg,
+  torqueNm: 0,
+  moving: false,
+  slippedDeg,
+});
 
 /** The hand turns on: the spring winds up until the fastener breaks away, then both move. */
 export function turnHandle(
@@ -35,7 +43,7 @@ export function turnHandle(
   const holdsNm = contact.moving ? inMotionNm : joint.breakAwayRatio * inMotionNm;
   if (windUpNm <= holdsNm) return { ...contact, handleDeg, torqueNm: windUpNm };
   const turnedDeg = balance(joint, fastener, springNmPerDeg, contact.turnedDeg, handleDeg);
-  return { handleDeg, turnedDeg, torqueNm: springNmPerDeg * (handleDeg - turnedDeg), moving: true };
+  return { ...contact, handleDeg, turnedDeg, torqueNm: springNmPerDeg * (handleDeg - turnedDeg), moving: true };
 }
 
 /** The hand lets go to a share of the torque: the spring turns back, the self-locking thread stands. */

@@ -3,8 +3,9 @@ import type { Contact } from './mechanics.ts';
 import type { WrenchModel } from './model.ts';
 
 /** Angle that the wrench can see: its own torsion is taken out, that of the extension is not, degrees. */
-const visibleDeg = (wrench: WrenchModel, contact: Contact): number =>
+export const visibleDeg = (wrench: WrenchModel, contact: Contact): number =>
   contact.turnedDeg +
+  contact.slippedDeg +
   (wrench.extensionStiffnessNmPerDeg === undefined ? 0 : contact.torqueNm / wrench.extensionStiffnessNmPerDeg);
 
 /** Torque that the wrench feels: with an adapter not what the fastener gets, N·m. */

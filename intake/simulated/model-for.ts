@@ -15,7 +15,8 @@ const BEARING_OVER_NOMINAL = 1.256;
 const ALIGNMENT_SHARE = 0.2;
 
 const HAND: HandModel = {
-  speedDegPerS: 30,
+  // an even pull stays under the 30 degrees a second of common practice
+  speedDegPerS: 18,
   relativeSpeedDeviation: 0.15,
   strokeDeg: 60,
   swingBackS: 0.5,

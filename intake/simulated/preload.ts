@@ -27,7 +27,12 @@ export const preloadPerDegree = (joint: Pick<JointModel, 'pitchMm' | 'stiffnessN
 interface Strength {
   readonly yieldPreloadN: number;
   readonly shearPreloadN: number | undefined;
+  readonly bottomFromDeg?: number | undefined;
+  readonly stiffnessRatio?: number;
 }
+
+/** The end of a screw on the ground of its hole is so many times as stiff as the joint. */
+const GROUND = 4;
 
 /**
  * Preload after so much turning from first contact: a parabola while the parts come together, a straight line, and
@@ -36,10 +41,17 @@ interface Strength {
  * @source elastic line F = K P θ/360 (textbook); the shape of the transitions is a convention of this model
  */
 export function carriedPreloadN(joint: JointModel, strength: Strength, turnedDeg: number): number {
-  const wantedN = strainedPreloadN(joint, strength.yieldPreloadN, turnedDeg);
+  const wantedN = strainedPreloadN(joint, strength.yieldPreloadN, strainedDeg(strength, turnedDeg));
   const { shearPreloadN } = strength;
   if (shearPreloadN === undefined || wantedN <= shearPreloadN) return wantedN;
   return Math.max(shearPreloadN / 5, shearPreloadN - 0.5 * (wantedN - shearPreloadN));
+}
+
+/** Turning that a sound fastener would have wanted for the same preload. */
+function strainedDeg({ bottomFromDeg, stiffnessRatio = 1 }: Strength, turnedDeg: number): number {
+  const softDeg = turnedDeg > 0 ? turnedDeg * stiffnessRatio : turnedDeg;
+  if (bottomFromDeg === undefined || softDeg <= bottomFromDeg) return softDeg;
+  return bottomFromDeg + GROUND * (softDeg - bottomFromDeg);
 }
 
 function strainedPreloadN(joint: JointModel, yieldPreloadN: number, turnedDeg: number): number {

@@ -89,6 +89,13 @@ export const FAULTS = [
   'pulled-too-fast',
   'stopped-short',
   'over-run',
+  'bottomed',
+  'too-soft',
+  'jerked',
+  'slipped-socket',
+  'two-pulls',
+  'stick-slip',
+  'turned-loose',
 ] as const;
 /** A pull of the simulated wrench on the next cell, or on the one named. */
 export const simulateSchema = z.strictObject({

@@ -23,6 +23,8 @@ const CAUTIONS = {
   conformity: ['normal-about-it'],
   'acceptance-limits': ['normal-about-it'],
   'decision-risk': ['normal-about-it', 'process-stays'],
+  trace: ['maker-first', 'no-finding-no-proof', 'own-curves-first'],
+  'first-movement': ['restart-is-not-tightening', 'turning-on-tightens'],
 } as const satisfies Record<CalculationName, readonly CautionKey[]>;
 
 /** The cautions of a calculation in the catalogue; a test holds them to the registry's own. */

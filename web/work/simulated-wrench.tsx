@@ -22,6 +22,13 @@ const FAULT_LIST = [
   'pulled-too-fast',
   'stopped-short',
   'over-run',
+  'bottomed',
+  'too-soft',
+  'jerked',
+  'slipped-socket',
+  'two-pulls',
+  'stick-slip',
+  'turned-loose',
 ] as const satisfies readonly Fault[];
 
 interface SimulatedWrenchProps {

@@ -1,0 +1,64 @@
+import { highestOf } from '../expectation.ts';
+import { confidenceOf, type Finding } from '../finding.ts';
+import { crossingDeg } from '../joint-rate.ts';
+import type { Evidence } from '../judged-by.ts';
+
+/** A thread that runs in its own track turns freely until the parts meet: so much torque before is too much. */
+const EARLY_SHARE = 0.3;
+const EARLY_OVER_DEG = 30;
+/** Binding builds torque up over turns, clamping over degrees. */
+const BINDING_SLOPE = 0.35;
+/** A thread that binds is rough. */
+const ROUGH_BINDING_SLOPE = 0.5;
+const BINDING_OVER_DEG = 90;
+
+/** Crossed or damaged thread: high torque early. */
+export function crossedThread(evidence: Evidence): Finding | undefined {
+  return beyondPrevailing(evidence) ?? earlyTorque(evidence) ?? bindsAllTheWay(evidence);
+}
+
+function beyondPrevailing({ expected, figures, wantedNm, curve }: Evidence): Finding | undefined {
+  if (!expected?.prevailingTorqueNm || figures.runDownDeg < EARLY_OVER_DEG) return undefined;
+  const limit = Math.max(
+    highestOf(expected.prevailingTorqueNm, 0.5),
+    expected.prevailingTorqueNm.median + 0.1 * wantedNm,
+  );
+  return found(figures.prevailingTorqueNm, limit, curve.angleDeg[0]!);
+}
+
+/** Much torque over a long way before the parts come together, and rising. */
+function earlyTorque({ curve, phases, figures, wantedNm, expected, startedNm }: Evidence): Finding | undefined {
+  const { snug } = phases;
+  if (!snug || !figures.slopeNmPerDeg || startedNm > 0.2 * wantedNm) return undefined;
+  const usualNm = expected?.prevailingTorqueNm?.median ?? 0;
+  const limit = EARLY_SHARE * wantedNm + usualNm;
+  const sinceDeg = crossingDeg(curve, limit, snug.angleDeg) ?? snug.angleDeg;
+  const snugNm = curve.torqueNm[snug.point]!;
+  if (snug.angleDeg - sinceDeg < EARLY_OVER_DEG) return undefined;
+  return found(snugNm, limit, sinceDeg);
+}
+
+/** No run-down at all, and a slope far below what clamping makes. */
+function bindsAllTheWay({ curve, figures, wantedNm, expected, startedNm }: Evidence): Finding | undefined {
+  if (!expected?.slopeNmPerDeg || startedNm > 0.2 * wantedNm) return undefined;
+  const from = crossingDeg(curve, 0.1 * wantedNm);
+  const to = crossingDeg(curve, Math.min(0.9 * wantedNm, 0.9 * figures.peakTorqueNm));
+  if (from === undefined || to === undefined || to - from < BINDING_OVER_DEG) return undefined;
+  const slope = (0.9 * Math.min(wantedNm, figures.peakTorqueNm) - 0.1 * wantedNm) / (to - from);
+  const share = figures.stickSlip ? ROUGH_BINDING_SLOPE : BINDING_SLOPE;
+  const limit = share * expected.slopeNmPerDeg.median;
+  if (slope >= limit) return undefined;
+  return {
+    kind: 'crossed-thread',
+    confidence: confidenceOf(slope, limit),
+    atDeg: from,
+    quantity: 'slope',
+    value: slope,
+    limit,
+  };
+}
+
+const found = (value: number, limit: number, atDeg: number): Finding | undefined =>
+  value <= limit
+    ? undefined
+    : { kind: 'crossed-thread', confidence: confidenceOf(value, limit), atDeg, quantity: 'torque', value, limit };
