@@ -2,6 +2,8 @@ import type { Source } from './check.ts';
 import { ADAPTER_SOURCES } from './checks/adapters.ts';
 import { ASSEMBLY_SOURCES } from './checks/assembly.ts';
 import { BOLTING_SOURCES } from './checks/bolting.ts';
+import { CALIBRATION_SOURCES } from './checks/calibration.ts';
+import { DECISION_SOURCES } from './checks/decisions.ts';
 import { JOINT_STIFFNESS_SOURCES } from './checks/joint-stiffness.ts';
 import { ORDER_SOURCES } from './checks/orders.ts';
 import { STRENGTH_SOURCES } from './checks/strength.ts';
@@ -26,4 +28,6 @@ export const SOURCES: readonly Source[] = [
   ...ASSEMBLY_SOURCES,
   ...TORQUE_RULE_SOURCES,
   ...UNCERTAINTY_SOURCES,
+  ...CALIBRATION_SOURCES,
+  ...DECISION_SOURCES,
 ];

@@ -7,8 +7,12 @@ import type { Tool } from './wrench.ts';
 export interface TorqueAim {
   readonly stage: number;
   readonly round: number;
+  /** At the fastener. */
+  readonly targetNm: number;
   readonly settingNm: number;
-  /** Upper less lower limit. */
+  /** What the wrench shows over what the fastener gets. */
+  readonly factor: number;
+  /** Upper less lower limit, as the wrench shows it. */
   readonly widthNm: number;
 }
 
@@ -23,6 +27,8 @@ export function torqueAims({ stages }: JointContent, { wrench, adapter }: Tool):
     return [...new Set(shares)].map((share) => ({
       stage,
       round: shares.indexOf(share) + 1,
+      targetNm: torque.targetNm * share,
+      factor,
       settingNm: torque.targetNm * share * factor,
       widthNm: (torque.upperNm - torque.lowerNm) * share * factor,
     }));

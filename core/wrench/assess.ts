@@ -1,9 +1,9 @@
-import type { JointContent } from '../joint/joint.ts';
+import type { DecisionRule, JointContent } from '../joint/joint.ts';
 import { wrenchSetting } from '../procedure/setting.ts';
 import { type TorqueAim, tightening, torqueAims } from './aims.ts';
 import { daysToCalibration } from './calibration-state.ts';
 import type { Objection } from './objection.ts';
-import { expandedUncertaintyNm } from './uncertainty.ts';
+import { shareOfWindowLeft, uncertaintyOf } from './share-left.ts';
 import type { Tool } from './wrench.ts';
 
 type Rule = (tool: Tool, content: JointContent, onDate: string) => readonly Objection[];
@@ -56,7 +56,7 @@ function angleIsFineEnough({ wrench }: Tool, { stages }: JointContent): readonly
 }
 
 function torquesFit(tool: Tool, content: JointContent): readonly Objection[] {
-  const objections = torqueAims(content, tool).flatMap((aim) => againstTorque(tool, aim));
+  const objections = torqueAims(content, tool).flatMap((aim) => againstTorque(tool, aim, content.decisionRule));
   const isFirst = ({ code, stage }: StageObjection, index: number) =>
     objections.findIndex((other) => other.code === code && other.stage === stage) === index;
   return objections.filter(isFirst);
@@ -64,14 +64,14 @@ function torquesFit(tool: Tool, content: JointContent): readonly Objection[] {
 
 type StageObjection = Extract<Objection, { round: number }>;
 
-function againstTorque({ wrench }: Tool, { stage, round, settingNm, widthNm }: TorqueAim): readonly StageObjection[] {
-  const { lowestNm, highestNm, resolutionNm } = wrench;
+function againstTorque(tool: Tool, aim: TorqueAim, rule: DecisionRule): readonly StageObjection[] {
+  const { stage, round, settingNm, widthNm } = aim;
+  const { lowestNm, highestNm, resolutionNm } = tool.wrench;
   const at = { stage, round };
   if (settingNm < lowestNm * (1 - LAST_DIGITS)) return [{ code: 'below-range', ...at, settingNm, lowestNm }];
   if (settingNm > highestNm * (1 + LAST_DIGITS)) return [{ code: 'above-range', ...at, settingNm, highestNm }];
-  const uncertaintyNm = expandedUncertaintyNm(wrench, settingNm);
-  if (uncertaintyNm !== undefined && 2 * uncertaintyNm >= widthNm) {
-    // a window guarded by U on both sides has nothing left (JCGM 106:2012, 8.3.2)
+  const uncertaintyNm = uncertaintyOf(tool, aim);
+  if (uncertaintyNm !== undefined && shareOfWindowLeft(widthNm, uncertaintyNm, rule) <= 0) {
     return [{ code: 'too-uncertain', ...at, expandedUncertaintyNm: uncertaintyNm, widthNm }];
   }
   return isCoarse(resolutionNm, widthNm) ? [{ code: 'torque-too-coarse', ...at, resolutionNm, widthNm }] : [];

@@ -2,7 +2,7 @@ import type { JointContent } from '../joint/joint.ts';
 import { tightening, torqueAims } from './aims.ts';
 import { calibrationState, daysToCalibration } from './calibration-state.ts';
 import type { Notice } from './objection.ts';
-import { expandedUncertaintyNm } from './uncertainty.ts';
+import { uncertaintyOf } from './share-left.ts';
 import type { Tool } from './wrench.ts';
 
 /** Half the window over the expanded uncertainty should be at least this (common practice). */
@@ -27,8 +27,9 @@ function dueSoon({ wrench }: Tool, onDate: string): readonly Notice[] {
 }
 
 function narrowWindows(tool: Tool, content: JointContent): readonly Notice[] {
-  return torqueAims(content, tool).flatMap(({ stage, round, settingNm, widthNm }) => {
-    const uncertaintyNm = expandedUncertaintyNm(tool.wrench, settingNm);
+  return torqueAims(content, tool).flatMap((aim) => {
+    const { stage, round, widthNm } = aim;
+    const uncertaintyNm = uncertaintyOf(tool, aim);
     const ratio = uncertaintyNm === undefined ? Number.POSITIVE_INFINITY : widthNm / 2 / uncertaintyNm;
     return ratio < LEAST_RATIO ? [{ code: 'uncertainty-ratio', stage, round, ratio }] : [];
   });
