@@ -131,7 +131,7 @@ describe('judging again', () => {
       ({ id: uuid(700), recallId: uuid(800), pullId: uuid(1), at, by: 'Ana', outcome, note: '' }) as const;
     const both = [recheck(onDay(102), 'tightened-again'), recheck(onDay(101), 'found-tight')];
     const outcomes = followed(lines, both).map(({ pull, recheck: last }) => [pull.position, last?.outcome]);
-    expect(outcomes.toSorted()).toEqual([
+    expect(outcomes.toSorted(([a = 0], [b = 0]) => Number(a) - Number(b))).toEqual([
       [1, 'tightened-again'],
       [2, undefined],
     ]);
