@@ -18,7 +18,7 @@ export const fastener = calculation({
     'ISO 68-1:1998, ISO 261:1998, ISO 262:1998 and ISO 724:1993: metric threads',
     'ISO 898-1:2013: stress area and strength of classes 4.6 to 12.9',
     'ASME B1.1-2003: Unified inch threads',
-    'SAE J429: strength of grades 2, 5 and 8',
+    'SAE J429: strength of grades 1 to 8.2',
     'ISO 3506-1: stainless steel A1 to A5; ASTM F3125, A193 B7, A320 L7, A574',
   ],
   input: z.strictObject({

@@ -6,6 +6,7 @@ import { inchesToMm, type Thread } from './thread.ts';
 /** Heads and nuts whose bearing face is known; to add one, add a table and a line here. */
 export const BEARING_STANDARDS = [
   'ISO 4014',
+  'ISO 4017',
   'ISO 4762',
   'ISO 4032',
   'EN 14399-3',
@@ -26,6 +27,7 @@ interface MetricFace {
 
 const METRIC_FACES: Readonly<Partial<Record<BearingStandard, readonly MetricFace[]>>> = {
   'ISO 4014': HEX_HEADS,
+  'ISO 4017': HEX_HEADS,
   'ISO 4762': SOCKET_HEADS,
   'ISO 4032': HEX_NUTS,
   'EN 14399-3': HR_HEADS,

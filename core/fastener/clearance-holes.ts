@@ -60,6 +60,7 @@ export const INCH_HOLES: readonly InchHoleRow[] = [
   { size: '3/8', normalIn: 0.40625, had: 'from memory' },
   { size: '7/16', normalIn: 0.46875, had: 'from memory' },
   { size: '1/2', normalIn: 0.5625, had: 'from memory' },
+  { size: '9/16', normalIn: 0.625, had: 'common practice' },
   { size: '5/8', normalIn: 0.6875, had: 'from memory' },
   { size: '3/4', normalIn: 0.8125, had: 'from memory' },
   { size: '7/8', normalIn: 0.9375, had: 'from memory' },

@@ -106,7 +106,12 @@ describe('fastener', () => {
   it.each([
     ['M20', '9.8', '9.8 does not exist for M20 (ISO 898-1).', 'one of 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 10.9, 12.9'],
     ['M10', 'grade 5', 'SAE J429 grade 5 belongs to Unified threads; M10 is ISO metric.', 'one of 4.6'],
-    ['3/8-16 UNC', '8.8', '8.8 belongs to ISO metric threads; 3/8-16 UNC is Unified.', 'one of SAE J429 grade 2'],
+    [
+      '3/8-16 UNC',
+      '8.8',
+      '8.8 belongs to ISO metric threads; 3/8-16 UNC is Unified.',
+      'one of SAE J429 grade 1, SAE J429 grade 2',
+    ],
     ['2-4.5 UNC', '8', 'SAE J429 grade 8 does not exist for 2-4.5 UNC (SAE J429).', 'one of ASTM A193 B7'],
     ['M42', 'A2-70', 'A2-70 does not exist for M42 (ISO 3506-1).', 'one of 4.6'],
     ['M10', 'A325', 'ASTM F3125 A325 belongs to Unified threads; M10 is ISO metric.', 'one of 4.6'],

@@ -15,6 +15,7 @@ export const HEX_CAP_HEADS: readonly InchFaceRow[] = [
   { size: '3/8', acrossFlatsIn: 0.5625, heightIn: 0.234375, had: 'from memory' },
   { size: '7/16', acrossFlatsIn: 0.625, heightIn: 0.28125, had: 'from memory' },
   { size: '1/2', acrossFlatsIn: 0.75, heightIn: 0.3125, had: 'from memory' },
+  { size: '9/16', acrossFlatsIn: 0.8125, heightIn: 0.359375, had: 'from memory' },
   { size: '5/8', acrossFlatsIn: 0.9375, heightIn: 0.390625, had: 'from memory' },
   { size: '3/4', acrossFlatsIn: 1.125, heightIn: 0.46875, had: 'from memory' },
   { size: '7/8', acrossFlatsIn: 1.3125, heightIn: 0.546875, had: 'from memory' },

@@ -25,8 +25,9 @@ export const boltDimensions = {
 const boltSchema = z.strictObject(boltDimensions);
 export type BoltDimensions = z.infer<typeof boltSchema>;
 
-export const ownThreadSchema = boltSchema.extend({
+export const ownThreadSchema = z.strictObject({
   designation: z.string().trim().min(1).max(200).describe('what it is called'),
+  ...boltDimensions,
 });
 /** A bolt of one's own with all that is told of it. */
 export type OwnThread = z.infer<typeof ownThreadSchema>;

@@ -79,6 +79,17 @@ export function readPropertyClass(text: string, thread: Thread, field = 'propert
   return invalid(field, refusal(typed, named, thread), expected);
 }
 
+/** The class of the greatest tensile strength at a size; an own bolt may be thicker than any class goes. */
+export function strongestClass(system: Thread['system'], majorDiameterMm: number): PropertyClass {
+  const ofSystem = PROPERTY_CLASSES.filter((row) => row.system === system).toSorted(
+    (a, b) => b.tensileStrengthMPa - a.tensileStrengthMPa,
+  );
+  const strongest =
+    ofSystem.find((row) => majorDiameterMm > row.aboveMm && majorDiameterMm <= row.upToMm) ?? ofSystem[0];
+  if (!strongest) throw new Error(`no property class of ${system} threads`);
+  return strongest;
+}
+
 const belongs = ({ system, aboveMm, upToMm }: PropertyClass, thread: Thread): boolean =>
   system === thread.system && thread.majorDiameterMm > aboveMm && thread.majorDiameterMm <= upToMm;
 

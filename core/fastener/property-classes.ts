@@ -67,14 +67,20 @@ export interface InchGradeRow {
   readonly had: Provenance;
 }
 
-// SAE J429, mechanical requirements, 1/4 to 1 1/2 in (Shigley and Mischke, 5th ed., quoted in a secondary table; read).
+// SAE J429, mechanical requirements, 1/4 to 1 1/2 in (Shigley and Mischke, 5th ed., quoted in a secondary table; read; grades 1, 4,
+// 5.2, 7 and 8.2 from memory). Grade 4 is for studs alone.
 // biome-ignore format: one row a line
 export const INCH_GRADES: readonly InchGradeRow[] = [
+  { name: 'SAE J429 grade 1', standard: 'SAE J429', upToIn: 1.5, proofKsi: 33, yieldKsi: 36, tensileKsi: 60, had: 'from memory' },
   { name: 'SAE J429 grade 2', standard: 'SAE J429', upToIn: 0.75, proofKsi: 55, yieldKsi: 57, tensileKsi: 74, had: 'read' },
   { name: 'SAE J429 grade 2', standard: 'SAE J429', aboveIn: 0.75, upToIn: 1.5, proofKsi: 33, yieldKsi: 36, tensileKsi: 60, had: 'read' },
+  { name: 'SAE J429 grade 4', standard: 'SAE J429', upToIn: 1.5, proofKsi: 65, yieldKsi: 100, tensileKsi: 115, had: 'from memory' },
   { name: 'SAE J429 grade 5', standard: 'SAE J429', upToIn: 1, proofKsi: 85, yieldKsi: 92, tensileKsi: 120, had: 'read' },
   { name: 'SAE J429 grade 5', standard: 'SAE J429', aboveIn: 1, upToIn: 1.5, proofKsi: 74, yieldKsi: 81, tensileKsi: 105, had: 'read' },
+  { name: 'SAE J429 grade 5.2', standard: 'SAE J429', upToIn: 1, proofKsi: 85, yieldKsi: 92, tensileKsi: 120, had: 'from memory' },
+  { name: 'SAE J429 grade 7', standard: 'SAE J429', upToIn: 1.5, proofKsi: 105, yieldKsi: 115, tensileKsi: 133, had: 'from memory' },
   { name: 'SAE J429 grade 8', standard: 'SAE J429', upToIn: 1.5, proofKsi: 120, yieldKsi: 130, tensileKsi: 150, had: 'read' },
+  { name: 'SAE J429 grade 8.2', standard: 'SAE J429', upToIn: 1, proofKsi: 120, yieldKsi: 130, tensileKsi: 150, had: 'from memory' },
 ];
 
 // ASTM F3125-15 and later, 1/2 to 1 1/2 in: tensile and yield strength (secondary tables, read), proof stress from memory.

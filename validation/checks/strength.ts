@@ -3,7 +3,7 @@ import { convert } from '@clampwright/core/quantity';
 import { type Check, check, describeSource } from '../check.ts';
 import { got } from '../got.ts';
 import { PROOF_LOADS, TENSILE_LOADS } from '../published/iso-898-1-loads.ts';
-import { CLASSES_READ, CLASSES_REMEMBERED, GRADES } from '../published/strength.ts';
+import { CLASSES_READ, CLASSES_REMEMBERED, GRADES, GRADES_REMEMBERED } from '../published/strength.ts';
 
 /** The standard multiplies areas of three figures by the stress and rounds again to three: at worst 0.62 %, M6 5.8. */
 const ROUNDED_TWICE = {
@@ -56,6 +56,7 @@ export const STRENGTH_SOURCES = [
   ),
   describeSource('ISO 898-1, property classes (secondary table)', 'read', CLASSES_READ.flatMap(strengths('MPa'))),
   describeSource('ISO 898-1, property classes', 'from memory', CLASSES_REMEMBERED.flatMap(strengths('MPa'))),
+  describeSource('SAE J429, grades seldom met', 'from memory', GRADES_REMEMBERED.flatMap(strengths('ksi'))),
   describeSource(
     'SAE J429, after Shigley and Mischke, 5th ed. (secondary table)',
     'read',

@@ -32,3 +32,13 @@ export const GRADES: Strengths = [
   ['SAE J429 grade 8', '1/4-20 UNC', '120', '130', '150'],
   ['SAE J429 grade 8', '1 1/2-6 UNC', '120', '130', '150'],
 ];
+
+// SAE J429, ksi: the grades that are seldom met. From memory.
+export const GRADES_REMEMBERED: Strengths = [
+  ['SAE J429 grade 1', '1/4-20 UNC', '33', '36', '60'],
+  ['SAE J429 grade 1', '1 1/2-6 UNC', '33', '36', '60'],
+  ['SAE J429 grade 4', '3/4-10 UNC', '65', '100', '115'],
+  ['SAE J429 grade 5.2', '1-8 UNC', '85', '92', '120'],
+  ['SAE J429 grade 7', '1 1/2-6 UNC', '105', '115', '133'],
+  ['SAE J429 grade 8.2', '1-8 UNC', '120', '130', '150'],
+];

@@ -1,7 +1,7 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { fastener } from '../../fastener/fastener.ts';
 import type { ThreadTold } from '../../fastener/own-thread.ts';
-import { PROPERTY_CLASSES } from '../../fastener/property-class.ts';
+import { strongestClass } from '../../fastener/property-class.ts';
 import { showNumber } from '../../quantity/show-number.ts';
 import { shankStress } from '../torque/shank-stress.ts';
 import { type ThreadAndBearing, torqueArms } from '../torque/thread-and-bearing.ts';
@@ -54,7 +54,7 @@ export function judgedFastener(input: JudgedInput): Result<JudgedFastener> {
       : tightened({ ...input, bearingOuterMm: USUAL_FACE * majorDiameterMm, holeMm: USUAL_HOLE * majorDiameterMm });
   if (!known.ok) return known;
   const { data, geometry, yieldMPa } = known.value;
-  const strongest = strongestOf(data.system, majorDiameterMm);
+  const strongest = strongestClass(data.system, majorDiameterMm);
   const tensileMPa = input.tensileStrengthMPa ?? data.tensileStrengthMPa;
   if (tensileMPa !== undefined && yieldMPa !== undefined && tensileMPa < yieldMPa) {
     const message = `A tensile strength of ${tensileMPa} MPa lies below the yield strength of ${yieldMPa} MPa.`;
@@ -71,17 +71,6 @@ export function judgedFastener(input: JudgedInput): Result<JudgedFastener> {
     yieldMPa: yieldMPa ?? strongest.yieldStrengthMPa,
     tensileMPa: tensileMPa ?? Math.max(strongest.tensileStrengthMPa, yieldMPa ?? 0),
   });
-}
-
-function strongestOf(system: 'ISO metric' | 'Unified', majorDiameterMm: number) {
-  const ofSystem = PROPERTY_CLASSES.filter((row) => row.system === system).toSorted(
-    (a, b) => b.tensileStrengthMPa - a.tensileStrengthMPa,
-  );
-  // An own bolt may be thicker than any class goes.
-  const strongest =
-    ofSystem.find((row) => majorDiameterMm > row.aboveMm && majorDiameterMm <= row.upToMm) ?? ofSystem[0];
-  if (!strongest) throw new Error(`no property class of ${system} threads`);
-  return strongest;
 }
 
 const ownStrength = (yieldMPa: number): string =>

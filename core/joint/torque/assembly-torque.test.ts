@@ -22,6 +22,7 @@ const fields = (more: Partial<AssemblyTorqueInput>) => worked(more).warnings.map
 describe('assemblyTorque', () => {
   it('takes head and hole from the standards unless they are told', () => {
     expect(worked()).toMatchObject({ head: 'ISO 4014', bearingOuterMm: 16.63, holeMm: 13.5 });
+    expect(worked({ head: 'ISO 4017' })).toMatchObject({ head: 'ISO 4017', bearingOuterMm: 16.63 });
     expect(worked({ head: 'ISO 4762', holeSeries: 'fine' })).toMatchObject({ bearingOuterMm: 17.23, holeMm: 13 });
     const told = worked({ bearingOuterMm: 20, holeMm: 14 });
     expect(told).toMatchObject({ bearingOuterMm: 20, holeMm: 14 });
@@ -98,6 +99,12 @@ describe('what cannot be is refused with its field', () => {
     ['a size that the standard of the head does not have', { thread: 'M7' }, 'bearingOuterMm', 'has no head'],
     ['a head of the other system', { head: 'ASME B18.2.6' }, 'bearingOuterMm', 'has no head'],
     ['a preload beyond the ultimate load', { preloadN: 70_000 }, 'preloadN', 'may break at 67413 N'],
+    [
+      'a preload that no class would bear',
+      { propertyClass: undefined, preloadN: 200_000 },
+      'preloadN',
+      'M12 of the strongest class may break at 102805 N',
+    ],
     ['a prevailing torque that twists the bolt off', { prevailingTorqueNm: 200 }, 'prevailingTorqueNm', 'alone'],
     ['no friction', { threadFriction: undefined }, 'threadFriction', 'missing'],
     ['half of the friction', { bearingFriction: undefined }, 'bearingFriction', 'missing'],

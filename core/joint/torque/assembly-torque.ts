@@ -1,6 +1,8 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import type { BearingStandard } from '../../fastener/bearing-face.ts';
+import type { FastenerData } from '../../fastener/fastener.ts';
 import { type NutClass, readNutClass } from '../../fastener/nut-class.ts';
+import { strongestClass } from '../../fastener/property-class.ts';
 import { readThread } from '../../fastener/read-thread.ts';
 import type { StepShown } from '../step-shown.ts';
 import type { Warning } from '../warning.ts';
@@ -69,9 +71,10 @@ function preloadOf(
   friction: Friction,
 ): Result<number> {
   if (input.preloadN !== undefined) {
-    const { tensileLoadN = Infinity } = data;
+    const { tensileLoadN = strongestLoadN(data, yieldMPa) } = data;
     if (input.preloadN <= tensileLoadN) return ok(input.preloadN);
-    const message = `${data.thread} ${data.propertyClass} may break at ${Math.round(tensileLoadN)} N.`;
+    const what = data.propertyClass === undefined ? 'of the strongest class' : data.propertyClass;
+    const message = `${data.thread} ${what} may break at ${Math.round(tensileLoadN)} N.`;
     return invalid('preloadN', message, `less than the least ultimate load, ${Math.round(tensileLoadN)} N`);
   }
   if (yieldMPa === undefined) {
@@ -87,6 +90,10 @@ function preloadOf(
     'a lower torque, N·m',
   );
 }
+
+/** Where no class is told nothing holds more than the strongest class, or steel that yields even later. */
+const strongestLoadN = ({ system, majorDiameterMm, stressAreaMm2 }: FastenerData, yieldMPa = 0): number =>
+  stressAreaMm2 * Math.max(strongestClass(system, majorDiameterMm).tensileStrengthMPa, yieldMPa);
 
 function worked(
   input: AssemblyTorqueInput,
