@@ -9,7 +9,9 @@ import { elasticInteraction } from './elastic-interaction.ts';
 import { fastener } from './fastener.ts';
 import { firstMovement } from './first-movement.ts';
 import { friction } from './friction.ts';
+import { interactionFit } from './interaction-fit.ts';
 import { jointCheck } from './joint-check.ts';
+import { orderSearch } from './order-search.ts';
 import { preload } from './preload.ts';
 import { roundTargets } from './round-targets.ts';
 import { tighteningAngle } from './tightening-angle.ts';
@@ -36,6 +38,8 @@ export const CALCULATIONS = [
   tighteningOrder,
   elasticInteraction,
   roundTargets,
+  orderSearch,
+  interactionFit,
   verdict,
   wrenchCalibration,
   conformity,

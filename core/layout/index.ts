@@ -16,4 +16,10 @@ export {
   roundTargetsRequestSchema,
 } from './plan/round-targets.ts';
 export { positionsInOrder } from './positions-in-order.ts';
+export {
+  type OrderSearchRequest,
+  orderSearchRequestSchema,
+  type SearchProgress,
+  searching,
+} from './search/order-search.ts';
 export { MARK_KINDS, type MarkKind, verdictMark } from './verdict-mark.ts';

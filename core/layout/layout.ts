@@ -29,7 +29,24 @@ export const layoutSchema = z.discriminatedUnion('kind', [
       pitchYMm: spacingMm,
       /** `true`: fasteners along the edge only, numbered clockwise from the upper left; `false`: a full grid, row by row. */
       edgeOnly: z.boolean().default(false),
+      /** Every second row stands half a pitch to the right; in a full grid only. */
+      staggered: z.boolean().optional(),
+      /** Places that have no fastener, numbered as if all had one; the others close up. */
+      missing: z.array(count).max(MOST_POSITIONS).optional(),
     })
+    .refine(({ staggered, edgeOnly }) => !(staggered && edgeOnly), {
+      path: ['staggered'],
+      error: 'staggered rows in a full grid only',
+    })
+    .refine(
+      ({ rows, columns, edgeOnly, missing = [] }) =>
+        missing.every((one) => one <= countInRectangle(rows, columns, edgeOnly)),
+      { path: ['missing'], error: 'places that the rectangle has' },
+    )
+    .refine(
+      ({ rows, columns, edgeOnly, missing = [] }) => new Set(missing).size < countInRectangle(rows, columns, edgeOnly),
+      { path: ['missing'], error: 'at least one place with a fastener' },
+    )
     .refine(({ rows, columns, edgeOnly }) => countInRectangle(rows, columns, edgeOnly) <= MOST_POSITIONS, {
       path: ['rows'],
       error: `rows and columns that make at most ${MOST_POSITIONS} positions`,

@@ -1,28 +1,39 @@
 import { describe, expect, it } from 'vitest';
-import { type OrderRequest, orderOf } from './order-request.ts';
+import { parse } from '../failure/parse.ts';
+import { type OrderAnswer, orderOf, orderRequestSchema } from './order-request.ts';
+
+const asked = (request: object) => {
+  const read = parse(orderRequestSchema, request);
+  return read.ok ? orderOf(read.value) : read;
+};
+const answered = (request: object): OrderAnswer => {
+  const answer = asked(request);
+  if (!answer.ok) throw new Error(JSON.stringify(answer.failure));
+  return answer.value;
+};
 
 describe('order asked for without a joint', () => {
   it('answers for circle, line and rectangle', () => {
-    expect(orderOf({ layout: 'circle', count: 8, method: 'star' })).toEqual({
+    expect(asked({ layout: 'circle', count: 8, method: 'star' })).toEqual({
       ok: true,
       value: { order: [1, 5, 3, 7, 2, 6, 4, 8] },
     });
-    expect(orderOf({ layout: 'line', count: 3, method: 'from-the-middle' })).toEqual({
+    expect(asked({ layout: 'line', count: 3, method: 'from-the-middle' })).toEqual({
       ok: true,
       value: { order: [2, 1, 3] },
     });
-    expect(orderOf({ layout: 'rectangle', rows: 2, columns: 2, method: 'circular' })).toEqual({
+    expect(asked({ layout: 'rectangle', rows: 2, columns: 2, method: 'circular' })).toEqual({
       ok: true,
       value: { order: [1, 2, 3, 4] },
     });
   });
 
   it('answers for the largest', () => {
-    const answer = orderOf({ layout: 'rectangle', rows: 10, columns: 20, method: 'star' });
+    const answer = asked({ layout: 'rectangle', rows: 10, columns: 20, method: 'star' });
     expect(answer.ok && new Set(answer.value.order).size).toBe(200);
   });
 
-  it.each<[string, OrderRequest, string]>([
+  it.each<[string, object, string]>([
     ['a circle without a count', { layout: 'circle', method: 'star' }, 'count'],
     ['a circle of one', { layout: 'circle', count: 1, method: 'star' }, 'count'],
     ['a line of 201', { layout: 'line', count: 201, method: 'circular' }, 'count'],
@@ -34,8 +45,146 @@ describe('order asked for without a joint', () => {
       { layout: 'rectangle', rows: 2, columns: 3, count: 5, method: 'star' },
       'count',
     ],
+    ['points without points', { layout: 'points', method: 'star' }, 'points'],
+    [
+      'two fasteners in one point',
+      {
+        layout: 'points',
+        method: 'star',
+        points: [
+          { xMm: 0, yMm: 0 },
+          { xMm: 9, yMm: 0 },
+          { xMm: 0, yMm: 0 },
+        ],
+      },
+      'points[2]',
+    ],
+    [
+      'a missing place that is not there',
+      { layout: 'rectangle', rows: 2, columns: 2, missing: [5], method: 'star' },
+      'missing',
+    ],
+    [
+      'a staggered edge',
+      { layout: 'rectangle', rows: 3, columns: 3, edgeOnly: true, staggered: true, method: 'star' },
+      'staggered',
+    ],
+    ['an own order with a repeat', { layout: 'line', count: 3, method: 'own', positions: [1, 2, 2] }, 'positions[2]'],
+    ['an own order with a gap', { layout: 'line', count: 3, method: 'own', positions: [1, 2] }, 'positions'],
+    ['an own order beside a method', { layout: 'line', count: 2, method: 'star', positions: [1, 2] }, 'positions'],
+    ['a stiffest part of a circle', { layout: 'circle', count: 8, method: 'from-the-stiffest' }, 'method'],
+    ['a stiffest part in a star', { layout: 'line', count: 8, method: 'star', stiffest: 'left' }, 'stiffest'],
+    ['quality without a size', { layout: 'circle', count: 8, method: 'star', targetN: 100 }, 'diameterMm'],
+    ['five wrenches', { layout: 'circle', count: 8, method: 'star', wrenches: 5 }, 'wrenches'],
     ['a circle with rows', { layout: 'circle', count: 8, rows: 2, method: 'star' }, 'rows'],
   ])('refuses %s, naming the field', (_, request, field) => {
-    expect(orderOf(request)).toMatchObject({ ok: false, failure: { kind: 'invalid', field } });
+    expect(asked(request)).toMatchObject({ ok: false, failure: { kind: 'invalid', field } });
+  });
+});
+
+describe('groups for several wrenches', () => {
+  it('lie on opposite sides of a flange', () => {
+    expect(answered({ layout: 'circle', count: 8, method: 'star', wrenches: 2 }).groups).toEqual([
+      [1, 5],
+      [3, 7],
+      [2, 6],
+      [4, 8],
+    ]);
+    expect(answered({ layout: 'circle', count: 12, method: 'star', wrenches: 3 }).groups).toEqual([
+      [1, 5, 9],
+      [7, 11, 3],
+      [4, 8, 12],
+      [10, 2, 6],
+    ]);
+    expect(answered({ layout: 'circle', count: 8, method: 'circular', wrenches: 4 }).groups).toEqual([
+      [1, 3, 5, 7],
+      [2, 4, 6, 8],
+    ]);
+  });
+
+  const counts = Array.from({ length: 47 }, (_, index) => index + 2);
+  const pulled = (count: number, wrenches: number) =>
+    answered({ layout: 'circle', count, method: 'star', wrenches, diameterMm: 400, targetN: 1000 });
+
+  it.each([2, 3, 4])('take each position once with %i wrenches', (wrenches) => {
+    for (const count of counts) {
+      const { groups = [], order } = pulled(count, wrenches);
+      expect(new Set(order).size).toBe(count);
+      expect(groups.flat()).toEqual(order);
+    }
+  });
+
+  it.each([2, 3, 4])('pull to no side where the flange divides evenly by %i', (wrenches) => {
+    for (const count of counts.filter((one) => one % wrenches === 0)) {
+      expect(pulled(count, wrenches).quality?.momentNm).toBeCloseTo(0, 6);
+    }
+  });
+
+  it('keep an own order as it is', () => {
+    const own = { layout: 'circle', count: 4, method: 'own', positions: [4, 3, 2, 1], wrenches: 2 };
+    expect(answered(own).groups).toEqual([
+      [4, 3],
+      [2, 1],
+    ]);
+  });
+});
+
+describe('rounds', () => {
+  it('go up in shares and close by the numbers', () => {
+    const { rounds } = answered({
+      layout: 'circle',
+      count: 4,
+      method: 'star',
+      roundShares: [0.3, 0.7, 1],
+      closingRounds: 1,
+    });
+    expect(rounds).toEqual([
+      { round: 1, share: 0.3, order: [1, 3, 2, 4] },
+      { round: 2, share: 0.7, order: [1, 3, 2, 4] },
+      { round: 3, share: 1, order: [1, 3, 2, 4] },
+      { round: 4, share: 1, order: [1, 2, 3, 4] },
+    ]);
+  });
+});
+
+describe('the stiffest part', () => {
+  it('of a splice is its middle column, from which rows go to the free edges', () => {
+    const splice = { layout: 'rectangle', rows: 2, columns: 4, pitchXMm: 70, method: 'from-the-stiffest' };
+    expect(answered({ ...splice, stiffest: 'middle-column' }).order).toEqual([2, 3, 6, 7, 1, 4, 5, 8]);
+    expect(answered({ ...splice, stiffest: 'left' }).order).toEqual([1, 5, 2, 6, 3, 7, 4, 8]);
+    expect(answered({ ...splice, stiffest: 'bottom' }).order).toEqual([6, 7, 5, 8, 2, 3, 1, 4]);
+  });
+});
+
+describe('quality of an order', () => {
+  const flange = { layout: 'circle', count: 8, diameterMm: 400, targetN: 50_000, bedNPerMm: 100_000 };
+
+  it('finds the moment of one bolt pulled alone, and the gap that it opens', () => {
+    const { quality } = answered({ ...flange, method: 'star' });
+    // one bolt at 200 mm: 50 kN · 0.2 m; w = M·r/(k·n·R²/2) to both sides of the centre
+    expect(quality?.momentNm).toBeCloseTo(10_000, 6);
+    expect(quality?.gapMm).toBeCloseTo((2 * 10_000e3 * 200) / (100_000 * 8 * (200 ** 2 / 2)), 9);
+  });
+
+  it('finds a circular order worse balanced than a star, and shorter to walk', () => {
+    const star = answered({ ...flange, method: 'star' }).quality;
+    const circular = answered({ ...flange, method: 'circular' }).quality;
+    // four neighbours pulled: 50 kN · 0.2 m · 1/sin(22.5°)
+    expect(circular?.momentNm).toBeCloseTo(10_000 / Math.sin(Math.PI / 8), 6);
+    expect(star?.momentNm).toBeLessThan(circular?.momentNm ?? 0);
+    expect(circular?.walkM).toBeCloseTo((7 * Math.PI * 0.4) / 8, 9);
+    expect(star?.walkM).toBeGreaterThan(circular?.walkM ?? 9);
+  });
+
+  it('counts pulls and minutes of all rounds', () => {
+    const { quality } = answered({
+      ...flange,
+      method: 'circular',
+      roundShares: [0.5, 1],
+      secondsPerPull: 30,
+      wrenches: 2,
+    });
+    expect(quality?.pulls).toBe(16);
+    expect(quality?.minutes).toBeCloseTo(8 * 0.5 + (quality?.walkM ?? 0) / 40, 9);
   });
 });

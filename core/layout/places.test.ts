@@ -50,6 +50,17 @@ describe('places', () => {
     ]);
   });
 
+  it('staggers every second row and closes up where a place is missing', () => {
+    const grid = { kind: 'rectangle', rows: 2, columns: 2, pitchXMm: 40, pitchYMm: 30, edgeOnly: false } as const;
+    const staggered = { ...grid, staggered: true };
+    expect(places(staggered).map(({ xMm }) => xMm)).toEqual([-30, 10, -10, 30]);
+    expect(places({ ...grid, missing: [1, 2] })).toEqual([
+      { position: 1, xMm: -20, yMm: 0 },
+      { position: 2, xMm: 20, yMm: 0 },
+    ]);
+    expect(countPlaces({ ...grid, missing: [3] })).toBe(3);
+  });
+
   it('takes a single row for an edge of its own', () => {
     const row = { kind: 'rectangle', rows: 1, columns: 5, pitchXMm: 10, pitchYMm: 10, edgeOnly: true } as const;
     expect(countPlaces(row)).toBe(5);

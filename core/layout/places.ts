@@ -10,7 +10,7 @@ export function countPlaces(layout: Layout): number {
     case 'line':
       return layout.count;
     case 'rectangle':
-      return countInRectangle(layout.rows, layout.columns, layout.edgeOnly);
+      return countInRectangle(layout.rows, layout.columns, layout.edgeOnly) - new Set(layout.missing).size;
     case 'points':
       return layout.points.length;
   }
@@ -26,7 +26,7 @@ export function places(layout: Layout): readonly Place[] {
     case 'circle':
       return numbered(onCircle(layout));
     case 'rectangle':
-      return numbered(isRing(layout) ? onEdge(layout) : inGrid(layout));
+      return numbered(inRectangle(layout));
     case 'line':
       return numbered(spaced(layout.count, layout.pitchMm).map((xMm) => ({ xMm, yMm: 0 })));
     case 'points':
@@ -53,8 +53,18 @@ const isRing = ({ rows, columns, edgeOnly }: Rectangle): boolean => edgeOnly && 
 const spaced = (count: number, pitchMm: number): readonly number[] =>
   Array.from({ length: count }, (_, index) => (index - (count - 1) / 2) * pitchMm);
 
-function inGrid({ rows, columns, pitchXMm, pitchYMm }: Rectangle): readonly Spot[] {
-  return spaced(rows, pitchYMm).flatMap((yMm) => spaced(columns, pitchXMm).map((xMm) => ({ xMm, yMm })));
+function inRectangle(layout: Rectangle): readonly Spot[] {
+  const all = isRing(layout) ? onEdge(layout) : inGrid(layout);
+  const { missing = [], staggered = false } = layout;
+  if (missing.length === 0 && !staggered) return all;
+  return centred(all.filter((_, index) => !missing.includes(index + 1)));
+}
+
+function inGrid({ rows, columns, pitchXMm, pitchYMm, staggered }: Rectangle): readonly Spot[] {
+  return spaced(rows, pitchYMm).flatMap((yMm, row) => {
+    const shiftMm = staggered && row % 2 === 1 ? pitchXMm / 2 : 0;
+    return spaced(columns, pitchXMm).map((xMm) => ({ xMm: xMm + shiftMm, yMm }));
+  });
 }
 
 /** Clockwise from the upper left; each side gives its first corner and leaves its last to the next side. */

@@ -18,6 +18,8 @@ const CAUTIONS = {
   'tightening-order': ['makers-order-first', 'gasket-rounds'],
   'elastic-interaction': ['maker-first', 'elastic-only'],
   'round-targets': ['maker-first', 'elastic-only', 'look-at-the-scatter'],
+  'order-search': ['maker-first', 'elastic-only', 'no-other-order'],
+  'interaction-fit': ['measured-joint-only', 'recheck-holds-friction'],
   verdict: ['no-proof-of-clamp-force'],
   'wrench-calibration': ['certificate-wants-more', 'assumed-is-marked'],
   conformity: ['normal-about-it'],

@@ -13,7 +13,8 @@ interface OutputTableProps {
 }
 
 const LONG = 40;
-const isLong = (value: unknown): boolean => typeof value === 'string' && value.length > LONG;
+const isLong = (value: unknown): boolean =>
+  (typeof value === 'string' && value.length > LONG) || (Array.isArray(value) && value.length > LONG / 4);
 
 /** Rows of a result, one column a field, its unit in the head. */
 export function OutputTable({ label, rows, units }: OutputTableProps) {
@@ -24,6 +25,7 @@ export function OutputTable({ label, rows, units }: OutputTableProps) {
     if (typeof value === 'number' && isShare(name)) return showShare(value, language);
     if (typeof value === 'number') return shownFigure(toShown(value, name, units), language);
     if (typeof value === 'boolean') return words.value(value ? 'yes' : 'no');
+    if (Array.isArray(value)) return value.join(' ');
     return typeof value === 'string' ? words.value(value) : '–';
   };
   const head = (name: string) => {

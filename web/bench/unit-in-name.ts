@@ -19,7 +19,9 @@ const SUFFIXES: readonly (readonly [suffix: string, shown: string, unit?: Unit])
   ['Nm', 'N·m', 'N·m'],
   ['Mm', 'mm', 'mm'],
   ['N', 'N', 'N'],
+  ['MPerMin', 'm/min'],
   ['S', 's'],
+  ['M', 'm'],
   ['K', 'K'],
   ['C', '°C'],
 ];

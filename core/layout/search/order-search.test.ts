@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import { randomWords } from '../../statistics/random-words.ts';
+import { evennessOf } from '../interaction/evenness.ts';
+import { simulate } from '../interaction/simulate.ts';
+import { matrixOf } from '../interaction/square-matrix.ts';
+import { RING_OF_EIGHT } from '../testing/ring-of-eight.ts';
+import { type OrderSearch, orderSearch, orderSearchRequestSchema, searching } from './order-search.ts';
+import { searchOrders } from './search-orders.ts';
+
+const asked = (request: object) => orderSearch(orderSearchRequestSchema.parse(request));
+const found = (request: object): OrderSearch => {
+  const answer = asked(request);
+  if (!answer.ok) throw new Error(JSON.stringify(answer.failure));
+  return answer.value;
+};
+
+const soft = { model: RING_OF_EIGHT, targetN: 100, mostPulls: 16 };
+
+/** No ring: each bolt has a compliance of its own. */
+const FIVE = matrixOf(5, (i, j) => (i === j ? 1 + i / 4 : 0.6 / (1 + Math.abs(i - j))));
+
+describe('a search through all orders', () => {
+  it('finds what trying each order by itself finds', () => {
+    let least = Number.POSITIVE_INFINITY;
+    const walk = (order: readonly number[]): void => {
+      if (order.length === 5) {
+        const { finalN } = simulate({ first: FIVE }, [{ bolts: order, targetsN: order.map(() => 1) }]);
+        least = Math.min(least, evennessOf(finalN).spread);
+      }
+      for (let bolt = 0; bolt < 5; bolt++) if (!order.includes(bolt)) walk([...order, bolt]);
+    };
+    walk([]);
+    const search = searchOrders(
+      { givingWay: { first: FIVE }, count: 5, targetsN: [1], isRing: false, known: [[0, 1, 2, 3, 4]], draws: 500 },
+      randomWords(1),
+    );
+    let step = search.next();
+    while (!step.done) step = search.next();
+    expect(step.value).toMatchObject({ isExact: true, tried: 120, spread: least });
+  });
+
+  it('keeps the first bolt of a ring, and is never worse than star or circle', () => {
+    const { byRounds, isExact, order, pulls, tried } = found({ ...soft, draws: 6000 });
+    expect({ isExact, first: order[0], pulls, tried }).toEqual({ isExact: true, first: 1, pulls: 16, tried: 2 * 5040 });
+    for (const { spread, starSpread, circularSpread } of byRounds) {
+      expect(spread).toBeLessThanOrEqual(Math.min(starSpread, circularSpread) + 1e-12);
+    }
+  });
+});
+
+describe('a search by annealing', () => {
+  it('comes near to the best of all orders', () => {
+    const exact = found({ ...soft, mostPulls: 8, draws: 6000 });
+    const annealed = found({ ...soft, mostPulls: 8, draws: 1600 });
+    expect(annealed.isExact).toBe(false);
+    expect(annealed.spread).toBeLessThanOrEqual(exact.spread * 1.05);
+  });
+
+  it('finds the same for the same seed', () => {
+    expect(found({ ...soft, draws: 300, seed: 3 })).toEqual(found({ ...soft, draws: 300, seed: 3 }));
+  });
+
+  it('gives each position once', () => {
+    const model = { kind: 'neighbours', arrangement: 'line', count: 15, neighbour: 0.3, decay: 0.4 };
+    const { order } = found({ model, targetN: 1, mostPulls: 15, draws: 500 });
+    expect(order.toSorted((a, b) => a - b)).toEqual(Array.from({ length: 15 }, (_, index) => index + 1));
+  });
+
+  it('tells how far it is and can be left', () => {
+    const search = searching(orderSearchRequestSchema.parse({ ...soft, draws: 1000 }));
+    if (!search.ok) throw new Error('refused');
+    const first = search.value.next();
+    expect(first).toMatchObject({ done: false, value: { rounds: 1, share: 0.1 } });
+  });
+});
+
+it('takes one bolt and two', () => {
+  expect(found({ complianceMmPerN: [[1]], targetN: 5, mostPulls: 1 })).toMatchObject({
+    order: [1],
+    finalN: [5],
+    isExact: true,
+  });
+  const two = [
+    [1, 0.4],
+    [0.4, 1],
+  ];
+  expect(found({ complianceMmPerN: two, targetN: 5, mostPulls: 4 }).rounds).toBe(2);
+});
+
+it('refuses fewer pulls than bolts', () => {
+  expect(asked({ ...soft, mostPulls: 7 })).toMatchObject({ failure: { field: 'mostPulls', expected: 'at least 8' } });
+});
