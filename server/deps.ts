@@ -1,6 +1,7 @@
 import { uuidV7 } from '@clampwright/core/record';
 import type { Store } from '@clampwright/store';
 import type { Logger } from 'pino';
+import type { DeviceRuns } from './devices/device-runs.ts';
 import type { Attempts } from './guard/attempts.ts';
 import type { Listeners } from './live/listeners.ts';
 import type { WrenchPorts } from './wrenches/ports.ts';
@@ -14,6 +15,9 @@ export interface Deps {
   readonly attempts: Attempts;
   readonly listeners: Listeners;
   readonly ports: WrenchPorts;
+  readonly devices: DeviceRuns;
+  /** What belongs to this installation and is no data of the trade lies here, such as certificates. */
+  readonly dataFolder: string;
   readonly logger: Logger;
   /** Aborted when the server closes. */
   readonly closing: AbortSignal;

@@ -5,6 +5,7 @@ import type { Store } from '@clampwright/store';
 import { type Logger, pino } from 'pino';
 import { createApp } from './app.ts';
 import type { Deps } from './deps.ts';
+import { deviceRuns, startDevices } from './devices/device-runs.ts';
 import { attempts } from './guard/attempts.ts';
 import { isLocalHost } from './guard/local.ts';
 import { listen, stopListening } from './listen.ts';
@@ -51,9 +52,11 @@ export async function startServer({
   const listening = await listenAt(app.fetch, host, port);
   if (!listening.ok) return listening;
   watchChanges(deps);
-  const resumed = await resumePorts(deps);
+  const resumedPorts = await resumePorts(deps);
+  const resumed = resumedPorts.ok ? await startDevices(deps) : resumedPorts;
   const close = async (): Promise<void> => {
     closing.abort();
+    await deps.devices.close();
     await deps.ports.close();
     await stopListening(listening.value.server);
   };
@@ -78,6 +81,8 @@ export function depsFor(
     attempts: attempts(),
     listeners: listeners(),
     ports: wrenchPorts((taken, event) => heard(taken, event)),
+    devices: deviceRuns(() => deps),
+    dataFolder: store.folder,
     logger,
     closing,
   };

@@ -46,6 +46,8 @@ async function remove(trx: Transaction): Promise<Result<undefined>> {
     'own_rows',
     'people',
     'mappings',
+    'devices',
+    'line_descriptions',
   ] as const) {
     await trx.deleteFrom(table).where('demo', '=', 1).execute();
   }

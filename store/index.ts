@@ -3,6 +3,7 @@ import { openSqlite } from './sqlite/open.ts';
 import { type Store, storeOn } from './store.ts';
 
 export type { Demo, DemoState } from './demo.ts';
+export type { Devices, KeptDevice } from './devices.ts';
 export type { AppendOptions } from './jobs/append.ts';
 export type { Appended, Decide, Known, Traces } from './jobs/decided.ts';
 export type { EntryRange } from './jobs/entries.ts';
@@ -11,6 +12,7 @@ export type { Intake, Outcome, Tally } from './jobs/intake.ts';
 export type { JobSummary, Retorque } from './jobs/job.ts';
 export type { Changes } from './jobs/reading.ts';
 export type { JointHistory, JointSummary, Joints } from './joints.ts';
+export type { LineDescriptions } from './line-descriptions.ts';
 export type { Mappings, NamedMapping } from './mappings.ts';
 export type { NewPerson, People, Person, PersonWithPin } from './people.ts';
 export type { Adding, Register } from './register.ts';

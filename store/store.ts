@@ -3,11 +3,13 @@ import type { OwnRow } from '@clampwright/core/fastener';
 import { type Asset, assetSchema } from '@clampwright/core/record';
 import { type Adapter, adapterSchema, type Extension, extensionSchema } from '@clampwright/core/wrench';
 import { type Demo, demoOn } from './demo.ts';
+import { type Devices, devicesOn } from './devices.ts';
 import type { Engine } from './engine.ts';
 import { FoldedJobs } from './jobs/folded-jobs.ts';
 import { type Jobs, jobsOn } from './jobs/index.ts';
 import { appendStatements } from './jobs/statements.ts';
 import { type Joints, jointsOn } from './joints.ts';
+import { type LineDescriptions, lineDescriptionsOn } from './line-descriptions.ts';
 import { type Mappings, mappingsOn } from './mappings.ts';
 import { OWN_ROWS } from './own-rows.ts';
 import { type People, peopleOn } from './people.ts';
@@ -19,6 +21,8 @@ import { type Wrenches, wrenchesOn } from './wrenches.ts';
 
 /** Everything that is kept. What is acknowledged here outlives a power cut. */
 export interface Store {
+  /** Where all of it lies. */
+  readonly folder: string;
   readonly jobs: Jobs;
   readonly joints: Joints;
   readonly wrenches: Wrenches;
@@ -30,6 +34,8 @@ export interface Store {
   readonly people: People;
   readonly sessions: Sessions;
   readonly mappings: Mappings;
+  readonly devices: Devices;
+  readonly lineDescriptions: LineDescriptions;
   readonly settings: Settings;
   readonly demo: Demo;
   /** The key that seals records, made when it is first wanted. */
@@ -45,6 +51,7 @@ export function storeOn(engine: Engine, folder: string): Store {
   const statements = appendStatements(engine.reading);
   const folded = new FoldedJobs(statements);
   return {
+    folder,
     jobs: jobsOn({ engine, folded, statements }),
     joints: jointsOn(engine),
     wrenches: wrenchesOn(engine),
@@ -55,6 +62,8 @@ export function storeOn(engine: Engine, folder: string): Store {
     people: peopleOn(engine),
     sessions: sessionsOn(engine),
     mappings: mappingsOn(engine),
+    devices: devicesOn(engine),
+    lineDescriptions: lineDescriptionsOn(engine),
     settings: settingsOn(engine),
     demo: demoOn(engine, folded),
     signingKey: () => signingKeyIn(engine, folder),

@@ -96,6 +96,17 @@ export interface MappingsTable {
   readonly mapping: string;
 }
 
+/** `key_hash`: SHA-256 of the key with which the device sends; null: it has none. */
+export interface DevicesTable extends RegisterTable {
+  readonly key_hash: string | null;
+}
+
+export interface LineDescriptionsTable {
+  readonly name: string;
+  readonly demo: Flag;
+  readonly content: string;
+}
+
 export interface SettingsTable {
   readonly name: string;
   readonly value: string;
@@ -118,6 +129,8 @@ export interface Tables {
   readonly people: PeopleTable;
   readonly sessions: SessionsTable;
   readonly mappings: MappingsTable;
+  readonly devices: DevicesTable;
+  readonly line_descriptions: LineDescriptionsTable;
   readonly settings: SettingsTable;
 }
 

@@ -118,6 +118,9 @@ export const english = {
   'source.typed': 'typed',
   'source.simulated': 'simulated',
   'source.serial': 'serial',
+  'source.keyboard': 'keyboard',
+  'source.opc-ua': 'OPC UA',
+  'source.http': 'HTTP',
   'source.file': 'file',
 
   'wrench-type.I': 'I, indicating',

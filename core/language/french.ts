@@ -125,6 +125,9 @@ export const french: Catalogue = {
   'source.typed': 'saisi',
   'source.simulated': 'simulé',
   'source.serial': 'série',
+  'source.keyboard': 'clavier',
+  'source.opc-ua': 'OPC UA',
+  'source.http': 'HTTP',
   'source.file': 'fichier',
 
   'wrench-type.I': 'I, à lecture',

@@ -124,6 +124,9 @@ export const german: Catalogue = {
   'source.typed': 'eingetippt',
   'source.simulated': 'simuliert',
   'source.serial': 'Schnittstelle',
+  'source.keyboard': 'Tastatur',
+  'source.opc-ua': 'OPC UA',
+  'source.http': 'HTTP',
   'source.file': 'Datei',
 
   'wrench-type.I': 'I, anzeigend',

@@ -123,6 +123,9 @@ export const spanish: Catalogue = {
   'source.typed': 'tecleado',
   'source.simulated': 'simulado',
   'source.serial': 'serie',
+  'source.keyboard': 'teclado',
+  'source.opc-ua': 'OPC UA',
+  'source.http': 'HTTP',
   'source.file': 'archivo',
 
   'wrench-type.I': 'I, de lectura',

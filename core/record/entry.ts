@@ -51,7 +51,7 @@ export type CellRef = z.infer<typeof cellRefSchema>;
 /** A figure as it was typed or shown, with its unit. */
 export const shownSchema = z.strictObject({ text: z.string().min(1).max(40), unit: z.string().min(1) });
 
-export const PULL_SOURCES = ['typed', 'simulated', 'serial', 'file'] as const;
+export const PULL_SOURCES = ['typed', 'simulated', 'serial', 'keyboard', 'opc-ua', 'http', 'file'] as const;
 
 /** One continuous action of the wrench on one fastener. */
 export const pullSchema = z.strictObject({

@@ -2,12 +2,12 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
+import { type OpcUaWay, opcUaWaySchema } from '@clampwright/core/device';
 import type { ToldPull } from '@clampwright/core/line';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { examplePull } from '../serial/example.ts';
 import { openJoiningSystem } from './client.ts';
 import type { JoiningSystemEvent } from './event.ts';
-import { type OpcUaSettings, opcUaSettingsSchema } from './settings.ts';
 import { type JoiningServer, startJoiningServer, USER } from './testing/joining-server.ts';
 import { type Wire, wireTo } from './testing/proxy.ts';
 
@@ -31,12 +31,12 @@ afterAll(async () => {
   await rm(folder, { recursive: true });
 });
 
-const settingsFor = (more: Partial<OpcUaSettings>): OpcUaSettings =>
-  opcUaSettingsSchema.parse({ endpointUrl: `opc.tcp://127.0.0.1:${wire.port}`, ...more });
+const settingsFor = (more: Partial<OpcUaWay>): OpcUaWay =>
+  opcUaWaySchema.parse({ kind: 'opc-ua', endpointUrl: `opc.tcp://127.0.0.1:${wire.port}`, ...more });
 const PLAIN = { securityMode: 'None', securityPolicy: 'None' } as const;
 
 /** Listens, keeping what comes in the way a store does: the same pull once. */
-function listen(more: Partial<OpcUaSettings>) {
+function listen(more: Partial<OpcUaWay>) {
   const kept = new Map<string, ToldPull>();
   const events: JoiningSystemEvent[] = [];
   const taker = {

@@ -1,8 +1,8 @@
 import { setTimeout } from 'node:timers/promises';
+import type { OpcUaWay } from '@clampwright/core/device';
 import { type Connected, connect, type NotConnected } from './connect.ts';
 import type { ResultTaker } from './event.ts';
 import { listenTo } from './listen.ts';
-import type { OpcUaSettings } from './settings.ts';
 
 export interface OpcUaOptions {
   /** Where our certificate, its key and the trusted ones lie. */
@@ -23,11 +23,7 @@ export interface JoiningSystemClient {
  *
  * @source OPC 40450-1 (joining systems), OPC 40451-1 (tightening systems)
  */
-export function openJoiningSystem(
-  settings: OpcUaSettings,
-  taker: ResultTaker,
-  options: OpcUaOptions,
-): JoiningSystemClient {
+export function openJoiningSystem(settings: OpcUaWay, taker: ResultTaker, options: OpcUaOptions): JoiningSystemClient {
   const { folder, firstPauseMs = 500, longestPauseMs = 30_000 } = options;
   const known = new Set<string>();
   const closing = new AbortController();
@@ -61,7 +57,7 @@ const BROKEN = 'The connection broke.';
 
 /** From connecting until either side ends it; tells why. */
 async function oneConnection(
-  settings: OpcUaSettings,
+  settings: OpcUaWay,
   folder: string,
   known: Set<string>,
   taker: ResultTaker,

@@ -1,7 +1,7 @@
 import { hash } from 'node:crypto';
+import type { OpcUaWay } from '@clampwright/core/device';
 import type { OPCUAClient as Client, ClientSession, EndpointDescription, UserIdentityInfo } from 'node-opcua-client';
 import { MessageSecurityMode, OPCUACertificateManager, OPCUAClient, SecurityPolicy, UserTokenType } from './library.ts';
-import type { OpcUaSettings } from './settings.ts';
 
 /** Why a server was not connected to; `certificate`: it shows one that nobody has trusted yet. */
 export interface NotConnected {
@@ -28,7 +28,7 @@ const KEEP_ALIVE_MS = 5000;
  *
  * @param folder where our certificate, its key and the trusted ones lie; readable by this account alone
  */
-export async function connect(settings: OpcUaSettings, folder: string): Promise<Outcome<Connected>> {
+export async function connect(settings: OpcUaWay, folder: string): Promise<Outcome<Connected>> {
   const certificates = new OPCUACertificateManager({ rootFolder: folder });
   try {
     await certificates.initialize();
@@ -41,7 +41,7 @@ export async function connect(settings: OpcUaSettings, folder: string): Promise<
   }
 }
 
-async function sessionAt(settings: OpcUaSettings, certificates: Certificates): Promise<Outcome<Connected>> {
+async function sessionAt(settings: OpcUaWay, certificates: Certificates): Promise<Outcome<Connected>> {
   const client = clientWith(certificates, settings);
   try {
     await client.connect(settings.endpointUrl);
@@ -55,7 +55,7 @@ async function sessionAt(settings: OpcUaSettings, certificates: Certificates): P
 
 function clientWith(
   certificates: Certificates,
-  { securityMode, securityPolicy }: Pick<OpcUaSettings, 'securityMode' | 'securityPolicy'>,
+  { securityMode, securityPolicy }: Pick<OpcUaWay, 'securityMode' | 'securityPolicy'>,
 ): Client {
   return OPCUAClient.create({
     applicationName: 'Clampwright',
@@ -73,14 +73,14 @@ function clientWith(
   });
 }
 
-function identityOf({ userName, password = '' }: OpcUaSettings): UserIdentityInfo {
+function identityOf({ userName, password = '' }: OpcUaWay): UserIdentityInfo {
   return userName === undefined
     ? { type: UserTokenType.Anonymous }
     : { type: UserTokenType.UserName, userName, password };
 }
 
 /** Trusts the certificate that the server shows if it is the one that was trusted by hand. */
-async function trustShown(settings: OpcUaSettings, certificates: Certificates): Promise<Outcome<undefined>> {
+async function trustShown(settings: OpcUaWay, certificates: Certificates): Promise<Outcome<undefined>> {
   if (settings.securityMode === 'None') return { ok: true, value: undefined };
   const endpoint = await endpointOf(settings, certificates);
   if (!endpoint) {
@@ -94,15 +94,12 @@ async function trustShown(settings: OpcUaSettings, certificates: Certificates): 
   return { ok: true, value: undefined };
 }
 
-const untrusted = ({ trustedCertificate }: OpcUaSettings): string =>
+const untrusted = ({ trustedCertificate }: OpcUaWay): string =>
   trustedCertificate === undefined
     ? 'The certificate of the server is not trusted yet. Compare its fingerprint with the one at the server, then trust it.'
     : 'The server shows another certificate than the one that was trusted. Find out why before you trust it.';
 
-async function endpointOf(
-  settings: OpcUaSettings,
-  certificates: Certificates,
-): Promise<EndpointDescription | undefined> {
+async function endpointOf(settings: OpcUaWay, certificates: Certificates): Promise<EndpointDescription | undefined> {
   const client = clientWith(certificates, { securityMode: 'None', securityPolicy: 'None' });
   await client.connect(settings.endpointUrl);
   const endpoints = await client.getEndpoints({ endpointUrl: settings.endpointUrl });

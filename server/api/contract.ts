@@ -1,6 +1,14 @@
+import { deviceSchema } from '@clampwright/core/device';
 import { roleSchema } from '@clampwright/core/failure';
 import { jointContentSchema, jointRevisionSchema } from '@clampwright/core/joint';
-import { assetSchema, commandSchema, entrySchema, instantSchema, jobSheetSchema } from '@clampwright/core/record';
+import {
+  assetSchema,
+  commandSchema,
+  entrySchema,
+  instantSchema,
+  jobSheetSchema,
+  traceSchema,
+} from '@clampwright/core/record';
 import { adapterSchema, calibrationSummarySchema, extensionSchema, wrenchSchema } from '@clampwright/core/wrench';
 import { z } from 'zod';
 
@@ -169,6 +177,75 @@ export const importQuerySchema = z.strictObject({
   fileName: z.string().max(250).optional(),
 });
 export type ImportQuery = z.infer<typeof importQuerySchema>;
+
+/** How a device stands. Counts are since the server was started. */
+export const deviceStandingSchema = z.strictObject({
+  /** `waiting`: not asked yet, or (HTTP, folder) nothing has come yet. */
+  state: z.enum(['waiting', 'connected', 'lost', 'set-up-wrong']),
+  detail: z.string(),
+  /** The server shows a certificate that nobody has trusted yet: its SHA-256. */
+  certificate: z.string().optional(),
+  taken: z.number().int(),
+  /** Told before and known again. */
+  already: z.number().int(),
+  refused: z.number().int(),
+  /** Lines, results or files of which nothing could be made. */
+  unreadable: z.number().int(),
+  /** What it sent last, the last one at the end. */
+  raw: z.array(z.string()),
+  lastFault: z
+    .discriminatedUnion('kind', [
+      /** `code` and `cell` of a line that its description does not fit. */
+      z.strictObject({ kind: z.literal('line'), code: z.string(), cell: z.number().int().optional() }),
+      z.strictObject({ kind: z.literal('pull'), message: z.string() }),
+      z.strictObject({ kind: z.literal('other'), message: z.string() }),
+    ])
+    .nullable(),
+  lastSeenAt: instantSchema.nullable(),
+});
+export type DeviceStanding = Readonly<z.infer<typeof deviceStandingSchema>>;
+
+/** A device as the screen shows it; its password never leaves the server. */
+export const shownDeviceSchema = z.strictObject({
+  device: deviceSchema,
+  hasPassword: z.boolean(),
+  hasKey: z.boolean(),
+  standing: deviceStandingSchema,
+});
+export type ShownDevice = z.infer<typeof shownDeviceSchema>;
+/** `keepPassword`: the one that is kept stays, as the screen never got to know it. */
+export const saveDeviceSchema = z.strictObject({ device: deviceSchema, keepPassword: z.boolean().default(false) });
+/** Shown once; only its hash is kept. */
+export const deviceKeySchema = z.strictObject({ key: z.string() });
+export const deviceTestSchema = z.strictObject({
+  works: z.boolean(),
+  detail: z.string(),
+  certificate: z.string().optional(),
+});
+export type DeviceTest = z.infer<typeof deviceTestSchema>;
+
+/** A pull as a device sends it over HTTP. */
+export const sentPullSchema = z.strictObject({
+  id: z.uuid().describe('given where the pull was made: sent again, it is stored once'),
+  wrench: z.string().max(100).optional().describe('serial number; left out: the wrench of the device'),
+  takenAt: z.iso.datetime({ offset: true }).optional().describe('left out: when it arrives'),
+  torque: z.number(),
+  torqueUnit: z.enum(['N·m', 'cN·m', 'dN·m', 'kN·m', 'lbf·ft', 'lbf·in', 'ozf·in', 'kgf·m', 'kgf·cm']).default('N·m'),
+  angle: z.number().optional(),
+  angleUnit: z.enum(['deg', 'rad', 'turn']).default('deg'),
+  fastestDegPerS: z.number().min(0).optional(),
+  position: z.number().int().positive().optional().describe('left out: the next one of the joint'),
+  trace: traceSchema.optional(),
+});
+export type SentPull = z.infer<typeof sentPullSchema>;
+/** What became of a sent pull; `added` and `already` are stored durably. */
+export const takenPullSchema = z.strictObject({
+  id: z.uuid().nullable(),
+  state: z.enum(['added', 'already', 'refused']),
+  verdict: z.enum(['within', 'under', 'over', 'doubtful']).optional(),
+  problem: z.lazy(() => problemSchema).optional(),
+});
+export type TakenPull = z.infer<typeof takenPullSchema>;
 
 /** What an import of a file did, or in a preview would do. */
 export const importResultSchema = z.strictObject({

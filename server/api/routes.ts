@@ -5,16 +5,19 @@ import { addAsset, listAssets } from './assets.ts';
 import { calculations, listCalculations } from './calc.ts';
 import { postCommand } from './commands.ts';
 import { removeDemo } from './demo.ts';
+import { devices } from './devices.ts';
 import { openApi } from './document.ts';
 import { json } from './gives.ts';
 import { health } from './health.ts';
 import { importFile } from './imports.ts';
 import { listEntries, listJobs, makeJob, showJob } from './jobs.ts';
 import { listJoints, releaseJoint, saveJoint, showJoint } from './joints.ts';
+import { listLineDescriptions, removeLineDescription, saveLineDescription } from './line-descriptions.ts';
 import { listen } from './live.ts';
 import { guess, listMappings, saveMapping } from './mappings.ts';
 import { addOwnRow, listOwnRows } from './own-rows.ts';
 import { addPerson, listPeople } from './people.ts';
+import { sendPulls } from './pulls.ts';
 import { records } from './records.ts';
 import { type Route, route } from './route.ts';
 import { showSession, signIn, signOut } from './session.ts';
@@ -58,6 +61,11 @@ export const ROUTES: readonly Route[] = [
   listMappings,
   saveMapping,
   guess,
+  sendPulls,
+  ...devices,
+  listLineDescriptions,
+  saveLineDescription,
+  removeLineDescription,
   listJoints,
   saveJoint,
   showJoint,

@@ -83,6 +83,7 @@ export async function workshop({ people = true, webFolder }: WorkshopOptions = {
     },
     close: async () => {
       closing.abort();
+      await deps.devices.close();
       await deps.ports.close();
       await store.close();
       await rm(folder, { recursive: true });

@@ -6,21 +6,18 @@ import type { Deps } from '../deps.ts';
 import { enter } from '../door.ts';
 import { incomingFrom } from './incoming.ts';
 import type { TakenWrench } from './ports.ts';
+import { torqueEvery } from './torque-every.ts';
 
 type WrenchState = Extract<LiveEvent, { kind: 'wrench' }>['state'];
 
-/** No eye follows figures that change more often, s. */
-const TORQUE_EVERY_S = 0.05;
-
 /** Hears one wrench: what it says goes to those who look at the job, and each pull through the door. */
 export function hearing(deps: Deps): (taken: TakenWrench, event: SerialEvent) => Promise<void> {
-  const torqueTold = new Map<string, number>();
+  const dueBy = new Map<string, ReturnType<typeof torqueEvery>>();
 
-  const torqueIsDue = (wrenchId: string, pull: number, timeS: number): boolean => {
-    const frame = pull * 1e6 + Math.floor(timeS / TORQUE_EVERY_S);
-    const isDue = torqueTold.get(wrenchId) !== frame;
-    torqueTold.set(wrenchId, frame);
-    return isDue;
+  const torqueIsDue = (wrenchId: string, pull: number, elapsedS: number): boolean => {
+    const isDue = dueBy.get(wrenchId) ?? torqueEvery();
+    dueBy.set(wrenchId, isDue);
+    return isDue(pull, elapsedS);
   };
 
   return async (taken, event) => {

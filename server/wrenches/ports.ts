@@ -20,6 +20,10 @@ export interface WrenchPorts {
   readonly follow: (state: JobState, by: Person, jointRefs: readonly string[]) => void;
   /** Somebody works at this joint now: pulls of the wrench taken for it belong there. */
   readonly attend: (jobId: string, jointRef: string) => void;
+  /** A wrench as it is taken at this moment, whatever way its pulls come. */
+  readonly inHand: (wrenchId: string) => TakenWrench | undefined;
+  /** The same by serial number: the first of these that is taken. */
+  readonly inHands: (serials: readonly string[]) => TakenWrench | undefined;
   readonly close: () => Promise<void>;
 }
 
@@ -33,6 +37,7 @@ interface OpenPort {
 /** @param hear told of every event with the wrench as it is taken at that moment; must not throw */
 export function wrenchPorts(hear: (taken: TakenWrench, event: SerialEvent) => Promise<void>): WrenchPorts {
   const open = new Map<string, OpenPort>();
+  const hands = new Map<string, TakenWrench>();
 
   const opened = (path: string, taken: TakenWrench): OpenPort => {
     const entry: OpenPort = {
@@ -57,7 +62,10 @@ export function wrenchPorts(hear: (taken: TakenWrench, event: SerialEvent) => Pr
   };
 
   return {
+    inHand: (wrenchId) => hands.get(wrenchId),
+    inHands: (serials) => [...hands.values()].find(({ wrench }) => serials.includes(wrench.serial)),
     follow: (state, by, jointRefs) => {
+      followHands(hands, state, by, jointRefs);
       const tools = serialTools(state);
       for (const [path, entry] of open) {
         if (entry.taken.jobId === state.jobId && !tools.has(path)) void release(path, entry);
@@ -68,6 +76,9 @@ export function wrenchPorts(hear: (taken: TakenWrench, event: SerialEvent) => Pr
       }
     },
     attend: (jobId, jointRef) => {
+      for (const [wrenchId, taken] of hands) {
+        if (taken.jobId === jobId && taken.jointRefs.includes(jointRef)) hands.set(wrenchId, { ...taken, jointRef });
+      }
       for (const entry of open.values()) {
         const { taken } = entry;
         if (taken.jobId === jobId && taken.jointRefs.includes(jointRef)) entry.taken = { ...taken, jointRef };
@@ -79,14 +90,31 @@ export function wrenchPorts(hear: (taken: TakenWrench, event: SerialEvent) => Pr
   };
 }
 
-/** Wrenches on serial ports that are the tool of a joint now, by path. A closed job holds none. */
-export function serialTools(state: JobState): ReadonlyMap<string, Pick<TakenWrench, 'wrench' | 'jointRefs'>> {
-  const tools = new Map<string, Pick<TakenWrench, 'wrench' | 'jointRefs'>>();
+type Held = Pick<TakenWrench, 'wrench' | 'jointRefs'>;
+
+/** Keeps in whose hands the wrenches of a job are, after `by` took one for these joints. */
+function followHands(hands: Map<string, TakenWrench>, state: JobState, by: Person, jointRefs: readonly string[]): void {
+  const tools = toolsBy(state, ({ id }) => id);
+  for (const [wrenchId, { jobId }] of hands) {
+    if (jobId === state.jobId && !tools.has(wrenchId)) hands.delete(wrenchId);
+  }
+  for (const [wrenchId, tool] of tools) {
+    const jointRef = tool.jointRefs.find((ref) => jointRefs.includes(ref));
+    if (jointRef !== undefined) hands.set(wrenchId, { ...tool, jobId: state.jobId, jointRef, by });
+  }
+}
+
+/** Wrenches on serial ports that are the tool of a joint now, by path. */
+export const serialTools = (state: JobState): ReadonlyMap<string, Held> =>
+  toolsBy(state, ({ connection }) => (connection.kind === 'serial' ? connection.path : undefined));
+
+/** Wrenches that are the tool of a joint now, by what `key` gives of them. A closed job holds none. */
+export function toolsBy(state: JobState, key: (wrench: Wrench) => string | undefined): ReadonlyMap<string, Held> {
+  const tools = new Map<string, Held>();
   for (const { ref, tools: taken } of state.status === 'closed' ? [] : state.joints) {
     const wrench = taken.at(-1)?.wrench;
-    if (wrench?.connection.kind !== 'serial') continue;
-    const { path } = wrench.connection;
-    tools.set(path, { wrench, jointRefs: [...(tools.get(path)?.jointRefs ?? []), ref] });
+    const at = wrench && key(wrench);
+    if (wrench && at !== undefined) tools.set(at, { wrench, jointRefs: [...(tools.get(at)?.jointRefs ?? []), ref] });
   }
   return tools;
 }

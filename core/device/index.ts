@@ -1,0 +1,9 @@
+export {
+  type Device,
+  deviceSchema,
+  type OpcUaWay,
+  opcUaWaySchema,
+  SECURITY_MODES,
+  SECURITY_POLICIES,
+  type WayIn,
+} from './device.ts';
