@@ -35,7 +35,7 @@ export {
   standingRows,
   threadOfBolt,
 } from './own-row.ts';
-export { type BoltDimensions, designationOf, type OwnThread, type ThreadTold } from './own-thread.ts';
+export { type BoltDimensions, type OwnThread, type ThreadTold } from './own-thread.ts';
 export { type Profile, profileOf, rootDiameterMm } from './profile.ts';
 export { PROPERTY_CLASSES, type PropertyClass, readPropertyClass } from './property-class.ts';
 export type { Provenance } from './provenance.ts';

@@ -37,5 +37,3 @@ export const threadSchema = z
   .union([z.string(), ownThreadSchema])
   .describe('designation, such as M12, M12x1.25, 3/4-10 UNC, or the dimensions of a bolt of one’s own');
 export type ThreadTold = z.infer<typeof threadSchema>;
-
-export const designationOf = (told: ThreadTold): string => (typeof told === 'string' ? told : told.designation);
