@@ -97,6 +97,41 @@ it('draws what friction makes of a plan', () => {
   ]);
 });
 
+it('marks snug, yield and the end of a turn past yield, and the elastic line that the curve leaves', () => {
+  const turn = { propertyClass: '10.9', frictionLow: 0.1, frictionHigh: 0.16, preloadN: undefined, angleDeg: 90 };
+  const { plot } = plotOf(drawn('tightening-angle', turn), 'Torque over angle, as expected') ?? {};
+  const named = plot?.marks.map(({ kind, name }) => `${kind} ${name}`);
+  expect(named).toEqual(expect.arrayContaining(['point Snug', 'point Yield begins', 'point End of the turn']));
+  expect(named).toContain('line If all stayed elastic');
+  const [elastic, run] = plot?.marks.filter((mark) => mark.kind === 'line') ?? [];
+  const beyond = elastic?.points.at(-1);
+  const under = run?.points.find(({ x }) => x >= (beyond?.x ?? 0));
+  expect(beyond?.y).toBeGreaterThan(under?.y ?? Infinity);
+});
+
+it('draws yield ahead of a turn that stays elastic, where torque in proportion to preload puts it', () => {
+  const turn = { propertyClass: '8.8', threadFriction: 0.12, bearingFriction: 0.12, preloadN: 180_000 };
+  const { plot } = plotOf(drawn('tightening-angle', turn), 'Torque over angle, as expected') ?? {};
+  const limit = plot?.marks.find((mark) => mark.kind === 'limit');
+  const end = plot?.marks.at(-1);
+  const result = calculate('assembly-torque', { thread: 'M24', ...turn, preloadN: undefined, utilization: 1 });
+  const yields = z.object({ torqueNm: z.number() }).parse(result.ok ? result.value : {});
+  expect(limit?.kind === 'limit' && limit.at).toBeGreaterThan(end?.kind === 'point' ? end.at.y : Infinity);
+  expect(limit?.kind === 'limit' && limit.at / yields.torqueNm).toBeCloseTo(1, 1);
+});
+
+it('draws each margin of a joint against what is asked for, the worst first, failing ones hatched', () => {
+  const [picture] = drawn('joint-check', { axialLoadN: 30_000, threadFriction: 0.1 });
+  const parts = picture?.kind === 'bars' ? picture.parts : [];
+  const shares = parts.map(({ share }) => share);
+  expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+  for (const { share, verdict, text, note } of parts) {
+    expect([verdict, text.startsWith('does not hold')]).toEqual(share < 1 ? ['over', true] : ['within', false]);
+    expect(note).toMatch(/VDI 2230|ISO 898|SAE|ASME/);
+  }
+  expect(shares[0]).toBeLessThan(1);
+});
+
 it('leaves undrawn what is better read', () => {
   expect(drawn('wrench-setting')).toEqual([]);
   expect(drawn('tightening-order')).toEqual([]);

@@ -2,6 +2,7 @@ import type { Picture } from '../plot/picture.ts';
 import { contributions } from './contributions.ts';
 import { forcesOfRounds } from './forces-of-rounds.ts';
 import { givingWay } from './giving-way.ts';
+import { margins } from './margins.ts';
 import type { Scribe } from './scribe.ts';
 import { spreadOfPreload } from './spread-of-preload.ts';
 import { torqueOverAngle } from './torque-over-angle.ts';
@@ -11,6 +12,7 @@ import { torqueToPreload } from './torque-to-preload.ts';
 /** What is drawn of a calculation's result. Each drawing looks for what it needs and draws nothing of other results. */
 export function picturesOf(input: unknown, output: unknown, scribe: Scribe): readonly Picture[] {
   return [
+    ...margins(output, scribe),
     ...torqueToPreload(input, output, scribe),
     ...torqueOverAngle(output, scribe),
     ...spreadOfPreload(input, output, scribe),

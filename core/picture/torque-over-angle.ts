@@ -61,11 +61,17 @@ function marksOf(worked: Worked, hasTorque: boolean, scribe: Scribe): readonly M
       name: sayMechanics(language, 'plot.expected'),
       points: worked.curve.map((one) => at(one.angleDeg, height(one))),
     },
+    ...yieldAhead(worked, hasTorque, scribe),
     point(sayMechanics(language, 'plot.snug'), 0, heightAt(worked.curve, 0, height)),
     ...yieldPoint(worked, height, (x, y) => point(sayMechanics(language, 'plot.yield'), x, y)),
     point(sayMechanics(language, 'plot.end'), worked.angleDeg, endY),
   ];
 }
+
+/** The elastic line goes on so far past yield, that it is seen how the curve leaves it. */
+const ELASTIC_BEYOND = 1.4;
+/** Yield that lies further above the end would press the rest flat. */
+const YIELD_SHOWN = 1.8;
 
 type Height = (point: CurvePoint) => number;
 
@@ -106,7 +112,7 @@ function elasticLine(
   if (yieldAngleDeg === undefined || !last || yieldAngleDeg <= 0 || yieldAngleDeg >= last.angleDeg) return [];
   const snug = heightAt(curve, 0, height);
   const rise = (heightAt(curve, yieldAngleDeg / 2, height) - snug) / (yieldAngleDeg / 2);
-  const endDeg = Math.min(last.angleDeg, yieldAngleDeg * 1.15);
+  const endDeg = Math.min(last.angleDeg, yieldAngleDeg * ELASTIC_BEYOND);
   return [{ kind: 'line', name, isDashed: true, points: [at(0, snug), at(endDeg, snug + rise * endDeg)] }];
 }
 
@@ -118,4 +124,16 @@ function yieldPoint(
   const last = curve.at(-1);
   if (yieldAngleDeg === undefined || !last || yieldAngleDeg > last.angleDeg) return [];
   return [point(yieldAngleDeg, heightAt(curve, yieldAngleDeg, height))];
+}
+
+/** Where yield would begin, as a limit, while the turn ends before it. Torque grows with preload in a straight line. */
+function yieldAhead({ yieldPreloadN, preloadN, curve }: Worked, hasTorque: boolean, scribe: Scribe): readonly Mark[] {
+  const [first, last] = [curve[0], curve.at(-1)];
+  if (yieldPreloadN === undefined || !first || !last) return [];
+  if (yieldPreloadN <= last.preloadN || yieldPreloadN > YIELD_SHOWN * preloadN) return [];
+  const up = hasTorque ? torques(scribe) : forces(scribe);
+  const rise = ((last.torqueNm ?? 0) - (first.torqueNm ?? 0)) / (last.preloadN - first.preloadN);
+  const height = hasTorque ? (first.torqueNm ?? 0) + rise * (yieldPreloadN - first.preloadN) : yieldPreloadN;
+  const name = sayMechanics(scribe.language, 'plot.yield');
+  return [{ kind: 'limit', name, along: 'y', at: up.of(height), reads: up.show(height) }];
 }
