@@ -3,6 +3,7 @@ import { complianceOf } from '../joint/compliance/compliance.ts';
 import { complianceRequestSchema } from '../joint/compliance/request.ts';
 import { stepShownSchema } from '../joint/step-shown.ts';
 import { warningSchema } from '../joint/warning.ts';
+import { remarkSchema } from '../language/mechanics/remark.ts';
 import { calculation, MAKER_FIRST } from './calculation.ts';
 
 const givingWay = (what: string) => z.number().describe(`${what}, mm/N`);
@@ -60,7 +61,7 @@ const output = z.strictObject({
   comparison: z
     .strictObject({ bolt: z.number(), parts: z.number(), loadFactor: z.number() })
     .describe('Shigley’s figures over VDI’s'),
-  assumptions: z.array(z.string()).readonly(),
+  assumptions: z.array(remarkSchema).readonly(),
   warnings: z.array(warningSchema).readonly(),
   steps: z.array(stepShownSchema).readonly(),
 });

@@ -1,6 +1,8 @@
 import { z } from 'zod';
+import { ok } from '../failure/failure.ts';
 import { fastener as fastenerData } from '../fastener/fastener.ts';
 import { threadSchema } from '../fastener/own-thread.ts';
+import { remarkSchema } from '../language/mechanics/remark.ts';
 import { calculation, MAKER_FIRST } from './calculation.ts';
 
 const millimetres = (what: string) => z.number().describe(`${what}, mm`);
@@ -45,8 +47,19 @@ export const fastener = calculation({
     proofLoadN: newtons('proof load, unrounded'),
     tensileLoadN: newtons('least ultimate tensile load, unrounded'),
     workedOut: z.string().describe('which figures of an own bolt were worked out').optional(),
-    notes: z.array(z.string()).readonly(),
+    notes: z.array(z.string()).readonly().describe('the remarks in English'),
+    remarks: z.array(remarkSchema).readonly(),
   }),
   example: { thread: 'M10x1.25', propertyClass: '8.8' },
-  work: ({ thread, propertyClass }) => fastenerData(thread, propertyClass),
+  work: ({ thread, propertyClass }) => {
+    const data = fastenerData(thread, propertyClass);
+    if (!data.ok) return data;
+    const { workedOut, remarks, ...figures } = data.value;
+    return ok({
+      ...figures,
+      ...(workedOut === undefined ? {} : { workedOut: workedOut.message }),
+      notes: remarks.map(({ message }) => message),
+      remarks: workedOut === undefined ? remarks : [workedOut, ...remarks],
+    });
+  },
 });

@@ -4,6 +4,7 @@ import { marginSchema, notCheckedSchema } from '../joint/margins/margin.ts';
 import { jointCheckRequestSchema } from '../joint/margins/request.ts';
 import { stepShownSchema } from '../joint/step-shown.ts';
 import { warningSchema } from '../joint/warning.ts';
+import { remarkSchema } from '../language/mechanics/remark.ts';
 import { calculation, MAKER_FIRST } from './calculation.ts';
 
 const newtons = (what: string) => z.number().describe(`${what}, N`);
@@ -23,7 +24,7 @@ const output = z.strictObject({
   boltMaxN: newtons('greatest force in the bolt'),
   margins: z.array(marginSchema).readonly().describe('each check with what is there and what may be'),
   notChecked: z.array(notCheckedSchema).readonly().describe('checks that want a figure more'),
-  assumptions: z.array(z.string()).readonly(),
+  assumptions: z.array(remarkSchema).readonly(),
   warnings: z.array(warningSchema).readonly(),
   steps: z.array(stepShownSchema).readonly(),
 });

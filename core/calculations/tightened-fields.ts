@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { BEARING_STANDARDS, HOLE_SERIES } from '../fastener/bearing-face.ts';
 import { threadSchema } from '../fastener/own-thread.ts';
 import { EDITIONS } from '../joint/torque/shank-stress.ts';
+import { warningSchema } from '../joint/warning.ts';
 
 /** A coefficient of friction; nothing turns without any, and above 1 it is a slip of the decimal sign. */
 export const coefficient = (what: string) => z.number().gt(0).max(1).describe(`${what}, coefficient of friction`);
@@ -33,7 +34,4 @@ export const editionField = z
   .default('VDI 2230:2001')
   .describe('how the torsion of the shank is reckoned; 2001 stands for the later editions as well');
 
-export const warningsField = z
-  .array(z.strictObject({ field: z.string().describe('what it is about'), message: z.string() }))
-  .readonly()
-  .describe('what is doubtful in the input');
+export const warningsField = z.array(warningSchema).readonly().describe('what is doubtful in the input');

@@ -3,6 +3,7 @@ import { tighteningAngleRequestSchema } from '../joint/angle/request.ts';
 import { tighteningAngleOf } from '../joint/angle/tightening-angle.ts';
 import { stepShownSchema } from '../joint/step-shown.ts';
 import { warningSchema } from '../joint/warning.ts';
+import { remarkSchema } from '../language/mechanics/remark.ts';
 import { calculation, MAKER_FIRST } from './calculation.ts';
 
 const degrees = (what: string) => z.number().describe(`${what}, degrees`);
@@ -52,7 +53,7 @@ const output = z.strictObject({
   wrenchAngleDeg: degrees('what the wrench must turn, twist included').optional(),
   codes: z.array(codeSchema).readonly().describe('turns that codes ask for, as a check'),
   curve: z.array(pointSchema).readonly().describe('preload and torque over the angle, as expected'),
-  assumptions: z.array(z.string()).readonly(),
+  assumptions: z.array(remarkSchema).readonly(),
   warnings: z.array(warningSchema).readonly(),
   steps: z.array(stepShownSchema).readonly(),
 });

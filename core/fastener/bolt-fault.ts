@@ -1,3 +1,4 @@
+import { type Remark, remark } from '../language/mechanics/remark.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import type { BoltDimensions, OwnThread } from './own-thread.ts';
 
@@ -91,14 +92,11 @@ export function boltFaultInWords(
 }
 
 /** What of an own bolt was worked out, in words; undefined where all of it was given. */
-export function workedOutOf(own: OwnThread): string | undefined {
+export function workedOutOf(own: OwnThread): Remark | undefined {
   const derived = (['pitchDiameterMm', 'minorDiameterMm', 'rootDiameterMm', 'stressAreaMm2'] as const)
     .filter((field) => own[field] === undefined && (field !== 'rootDiameterMm' || own.system === 'ISO metric'))
     .map((field) => NAMES[field]);
   if (derived.length === 0) return undefined;
   const standard = own.system === 'ISO metric' ? 'ISO 68-1, ISO 898-1' : 'ASME B1.1';
-  return `${own.designation}: ${listed(derived)} worked out from the basic profile (${standard}), not given.`;
+  return remark('bolt-worked-out', { bolt: own.designation, worked: derived.join(', '), standard });
 }
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

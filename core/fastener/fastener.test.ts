@@ -40,7 +40,7 @@ describe('threads', () => {
 describe('fastener', () => {
   it('gives geometry alone when no class is named', () => {
     const data = dataOf('M10');
-    expect(data).toMatchObject({ thread: 'M10', majorDiameterMm: 10, pitchMm: 1.5, notes: [] });
+    expect(data).toMatchObject({ thread: 'M10', majorDiameterMm: 10, pitchMm: 1.5, remarks: [] });
     expect(data).not.toHaveProperty('proofLoadN');
     expect(data.pitchDiameterMm).toBeCloseTo(9.026, 3);
   });
@@ -130,7 +130,9 @@ describe('fastener', () => {
     ['#8-32 UNC', '5'],
     ['M27', 'A4-80'],
   ])('says that %s %s goes beyond the standard', (thread, propertyClass) => {
-    expect(dataOf(thread, propertyClass).notes).toEqual([expect.stringContaining('only where the maker says so')]);
+    expect(dataOf(thread, propertyClass).remarks.map(({ message }) => message)).toEqual([
+      expect.stringContaining('only where the maker says so'),
+    ]);
   });
 
   it('knows a proof stress below yield below tensile strength in every class', () => {

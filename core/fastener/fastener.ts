@@ -1,4 +1,5 @@
 import { ok, type Result } from '../failure/failure.ts';
+import { type Remark, type RemarkCode, remark } from '../language/mechanics/remark.ts';
 import { workedOutOf } from './bolt-fault.ts';
 import type { ThreadTold } from './own-thread.ts';
 import { profileOf, rootDiameterMm } from './profile.ts';
@@ -27,9 +28,9 @@ export interface FastenerData {
   /** Stress area times tensile strength. */
   readonly tensileLoadN?: number;
   /** Which figures of an own bolt were worked out, not given. */
-  readonly workedOut?: string;
+  readonly workedOut?: Remark;
   /** Where the figures go beyond what their standard covers. */
-  readonly notes: readonly string[];
+  readonly remarks: readonly Remark[];
 }
 
 /**
@@ -63,7 +64,7 @@ function geometry(thread: Thread): FastenerData {
     ...profileOf(thread),
     ...(thread.system === 'ISO metric' ? { rootDiameterMm: rootDiameterMm(thread) } : {}),
     ...(workedOut === undefined ? {} : { workedOut }),
-    notes: [],
+    remarks: [],
   };
 }
 
@@ -77,18 +78,18 @@ function withStrength(thread: Thread, strength: PropertyClass): FastenerData {
     yieldStrengthMPa: strength.yieldStrengthMPa,
     ...(proofStressMPa === undefined ? {} : { proofStressMPa, proofLoadN: base.stressAreaMm2 * proofStressMPa }),
     tensileLoadN: base.stressAreaMm2 * strength.tensileStrengthMPa,
-    notes: beyondStandard(thread, strength),
+    remarks: beyondStandard(thread, strength),
   };
 }
 
-function beyondStandard(thread: Thread, { name, standard }: PropertyClass): readonly string[] {
+function beyondStandard(thread: Thread, { name, standard }: PropertyClass): readonly Remark[] {
   const covered = COVERED[standard];
   if (covered === undefined || (thread.own === undefined && covered.holds(thread))) return [];
-  return [`${standard} covers ${covered.range}; ${name} on ${thread.designation} holds only where the maker says so.`];
+  return [remark(covered.code, { class: name, thread: thread.designation })];
 }
 
 interface Covered {
-  readonly range: string;
+  readonly code: Extract<RemarkCode, `class-${string}`>;
   readonly holds: (thread: Thread) => boolean;
 }
 
@@ -96,11 +97,11 @@ interface Covered {
 const COVERED: Readonly<Partial<Record<PropertyClass['standard'], Covered>>> = {
   // ISO 898-1:2013, clause 1
   'ISO 898-1': {
-    range: 'M1.6 to M39, fine pitches from M8',
+    code: 'class-iso-898-1',
     holds: ({ majorDiameterMm, series }) => majorDiameterMm <= 39 && (series === 'coarse' || majorDiameterMm >= 8),
   },
   // ISO 3506-1:2009, table 2: above M24 by agreement (from memory)
-  'ISO 3506-1': { range: 'sizes up to M24 without agreement', holds: ({ majorDiameterMm }) => majorDiameterMm <= 24 },
-  'ASTM F3125': { range: 'UNC threads', holds: ({ series }) => series === 'UNC' },
-  'SAE J429': { range: 'from 1/4 in', holds: ({ majorDiameterMm }) => majorDiameterMm >= 6.35 },
+  'ISO 3506-1': { code: 'class-iso-3506-1', holds: ({ majorDiameterMm }) => majorDiameterMm <= 24 },
+  'ASTM F3125': { code: 'class-astm-f3125', holds: ({ series }) => series === 'UNC' },
+  'SAE J429': { code: 'class-sae-j429', holds: ({ majorDiameterMm }) => majorDiameterMm >= 6.35 },
 };

@@ -28,8 +28,11 @@ describe('a bolt of one’s own', () => {
     expect(read()).toMatchObject({
       value: {
         series: 'own',
-        workedOut: expect.stringMatching(/^Tie rod 23: pitch diameter, minor .*ISO 68-1, ISO 898-1\), not given\.$/),
-        notes: [expect.stringContaining('ISO 898-1 covers')],
+        workedOut: {
+          code: 'bolt-worked-out',
+          message: expect.stringMatching(/^Tie rod 23: pitch diameter, minor .*ISO 68-1, ISO 898-1\), not given\.$/),
+        },
+        remarks: [{ code: 'class-iso-898-1' }],
       },
     });
     const given = { pitchDiameterMm: 21.7, minorDiameterMm: 20.83, rootDiameterMm: 20.5, stressAreaMm2: 350 };

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { ownRowSchema } from '../fastener/own-row.ts';
 import type { Stage } from '../procedure/procedure.ts';
 import { stepShownSchema } from './step-shown.ts';
+import { warningSchema } from './warning.ts';
 
 /** What a derived target was worked out from. */
 export const derivationInputSchema = z.strictObject({
@@ -44,6 +45,8 @@ export const derivationSchema = z.strictObject({
     upperNm: z.number().positive(),
   }),
   steps: z.array(stepShownSchema).max(40),
+  /** What is doubtful in it; absent in what was derived before it was kept. */
+  warnings: z.array(warningSchema).max(20).optional(),
   /** Of the formulas, and of the friction and the tightening factor that were chosen. */
   sources: z.array(z.string().min(1)).min(1).max(30),
   /** The workshop's own rows that were used, copied as they stood. */

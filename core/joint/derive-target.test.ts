@@ -69,7 +69,9 @@ describe('deriveTarget', () => {
     expect(own.derivation.input).toMatchObject({ thread: 'Tie rod 23', propertyClass: '8.8' });
     expect(own.derivation.ownRows).toEqual([anOwnBolt]);
     expect(derivationSchema.parse(own.derivation)).toEqual(own.derivation);
-    expect(own.warnings).toContainEqual({ field: 'thread', message: expect.stringContaining('worked out') });
+    expect(own.derivation.warnings).toContainEqual(
+      expect.objectContaining({ field: 'thread', code: 'bolt-worked-out' }),
+    );
     const preloads = ['M22x2', 'M24x2'].map((thread) => derived({ thread }).derivation.output.preloadN);
     expect(own.derivation.output.preloadN).toBeGreaterThan(preloads[0]!);
     expect(own.derivation.output.preloadN).toBeLessThan(preloads[1]!);

@@ -6,7 +6,6 @@ import type { Derivation } from './derivation.ts';
 import { threadTold } from './joint.ts';
 import { shown } from './step-shown.ts';
 import { type AssemblyTorque, assemblyTorque } from './torque/assembly-torque.ts';
-import type { Warning } from './warning.ts';
 
 /** What a lead tells when the maker's figure is missing. */
 export interface TargetWanted {
@@ -35,7 +34,6 @@ export interface DerivedTarget {
   readonly derivation: Derivation;
   /** Target in the unit wanted, rounded down to three digits. */
   readonly target: number;
-  readonly warnings: readonly Warning[];
 }
 
 const DIGITS = 3;
@@ -59,7 +57,7 @@ export function deriveTarget(wanted: TargetWanted): Result<DerivedTarget> {
   });
   if (!worked.ok) return worked;
   const target = roundedDown(convertTorque(worked.value.torqueNm, 'N·m', wanted.torqueUnit));
-  return ok({ derivation: derivationOf(wanted, worked.value, target), target, warnings: worked.value.warnings });
+  return ok({ derivation: derivationOf(wanted, worked.value, target), target });
 }
 
 function derivationOf(wanted: TargetWanted, worked: AssemblyTorque, target: number): Derivation {
@@ -88,6 +86,7 @@ function derivationOf(wanted: TargetWanted, worked: AssemblyTorque, target: numb
     },
     filled,
     steps: [...worked.steps, leastPreloadStep(worked.preloadN, tighteningFactor, leastPreloadN)],
+    ...(worked.warnings.length === 0 ? {} : { warnings: [...worked.warnings] }),
     sources: [...wanted.sources],
     ownRows: [ownBolt, ownMaterial, ownLubricant].filter((row) => row !== undefined),
   };

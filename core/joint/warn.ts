@@ -2,10 +2,12 @@ import type { Stage } from '../procedure/procedure.ts';
 import type { JointContent } from './joint.ts';
 import { stageTorque } from './plausibility/stage-torque.ts';
 import type { Assessment, TorquePlausibility } from './plausibility/torque-plausibility.ts';
-import type { Warning } from './warning.ts';
 
 /** A doubt about a joint that may be released and worked on in spite of it. */
-export interface JointWarning extends Warning {
+export interface JointWarning {
+  readonly field: string;
+  /** In English. */
+  readonly message: string;
   readonly assessment: Exclude<Assessment, 'usual'>;
   /** The figures behind it. */
   readonly plausibility: TorquePlausibility;

@@ -1,6 +1,8 @@
-import { derivationStands } from '../joint/derivation.ts';
+import { type Derivation, derivationStands } from '../joint/derivation.ts';
 import type { StepShown } from '../joint/step-shown.ts';
 import { sayDerivation } from '../language/derivation.ts';
+import { sayMechanics } from '../language/mechanics/say.ts';
+import { sayRemark } from '../language/mechanics/say-remark.ts';
 import { sayOwnRow } from '../language/own-rows.ts';
 import { say } from '../language/say.ts';
 import { derivedPictures } from '../picture/derived-target.ts';
@@ -24,6 +26,7 @@ export function derivationBlocks({ ref, joint }: JobJoint, language: Language): 
         ...(derivationStands(derivation, stages) ? [] : [say(language, 'derived.changed')]),
       ],
     },
+    ...doubts(derivation.warnings, language),
     { kind: 'facts', size: 'normal', facts: sayDerivation(derivation, torqueUnit, language) },
     ...derivedPictures(derivation, torqueUnit, language).map((picture) => ({
       kind: 'plot' as const,
@@ -40,6 +43,18 @@ export function derivationBlocks({ ref, joint }: JobJoint, language: Language): 
     },
   ];
 }
+
+const doubts = (warnings: Derivation['warnings'] = [], language: Language): readonly Block[] =>
+  warnings.length === 0
+    ? []
+    : [
+        {
+          kind: 'note',
+          tone: 'doubt',
+          title: sayMechanics(language, 'derived.doubts'),
+          lines: warnings.map((warning) => sayRemark(warning, language)),
+        },
+      ];
 
 const stepTable = (ref: string, steps: readonly StepShown[], language: Language): TableBlock => ({
   kind: 'table',

@@ -1,6 +1,7 @@
 import { invalid, ok, type Result } from '../failure/failure.ts';
 import type { StepShown } from '../joint/step-shown.ts';
 import type { Warning } from '../joint/warning.ts';
+import { remark } from '../language/mechanics/remark.ts';
 import type { Contribution, Spread } from './budget.ts';
 import { budgetSteps } from './budget-steps.ts';
 import { type EvaluatedPoint, evaluatePoint } from './evaluate-point.ts';
@@ -106,16 +107,13 @@ function doubts({ type, maxTorqueNm, points }: CalibrationReadings, known: ToolC
       ? [
           {
             field: `points[${index}].referenceNm`,
-            message: `${referenceNm.length} repeats; the standard orders ${repeats}.`,
+            ...remark('few-repeats', { count: referenceNm.length, wanted: repeats }),
           },
         ]
       : [],
   );
   const missing = targetsNm.filter((wanted) => !points.some(({ targetNm }) => isAbout(targetNm, wanted)));
-  return [
-    ...few,
-    ...missing.map((wanted) => ({ field: 'points', message: `No point at ${wanted} N·m, which the standard orders.` })),
-  ];
+  return [...few, ...missing.map((wanted) => ({ field: 'points', ...remark('no-point-at', { targetNm: wanted }) }))];
 }
 
 /** A scale does not always have a mark where a round share lies. */
@@ -125,7 +123,5 @@ const FIELDS: Readonly<Record<string, string>> = { reference: 'referenceUncertai
 
 const assumptions = (budget: readonly Contribution[]): readonly Warning[] =>
   budget.flatMap(({ source, value, assumed }) =>
-    assumed
-      ? [{ field: FIELDS[source] ?? source, message: `Not measured: ${value} % is assumed, full width or expanded.` }]
-      : [],
+    assumed ? [{ field: FIELDS[source] ?? source, ...remark('not-measured', { percent: value }) }] : [],
   );

@@ -1,4 +1,6 @@
-import { showShare } from '@clampwright/core/quantity';
+import { remarkSchema, sayRemark } from '@clampwright/core/language';
+import { type Language, showShare } from '@clampwright/core/quantity';
+import { z } from 'zod';
 import { useLanguage } from '../app/language.ts';
 import { shownFigure } from './shown-figure.ts';
 import { TableFrame } from './table-frame.tsx';
@@ -6,9 +8,25 @@ import { isShare, unitInName } from './unit-in-name.ts';
 import { toShown, type Units, unitOf } from './units.ts';
 import { useBenchWords } from './words.ts';
 
+/** A row that carries a remark: its sentence in the language in place of code and figures, its field by name. */
+function saidIn(row: Row, language: Language, nameOf: (field: string) => string): Row {
+  const remark = rowSchema.safeParse(row);
+  if (!remark.success) return row;
+  const { code: _code, figures: _figures, field, ...rest } = row;
+  return {
+    ...rest,
+    ...(typeof field === 'string' ? { field: nameOf(field) } : {}),
+    message: sayRemark(remark.data, language),
+  };
+}
+
+const rowSchema = z.object(remarkSchema.shape);
+
+type Row = Readonly<Record<string, unknown>>;
+
 interface OutputTableProps {
   readonly label: string;
-  readonly rows: readonly Readonly<Record<string, unknown>>[];
+  readonly rows: readonly Row[];
   readonly units: Units;
 }
 
@@ -20,7 +38,8 @@ const isLong = (value: unknown): boolean =>
 export function OutputTable({ label, rows, units }: OutputTableProps) {
   const words = useBenchWords();
   const language = useLanguage();
-  const names = [...new Set(rows.flatMap((row) => Object.keys(row)))];
+  const told = rows.map((row) => saidIn(row, language, words.field));
+  const names = [...new Set(told.flatMap((row) => Object.keys(row)))];
   const cell = (name: string, value: unknown) => {
     if (typeof value === 'number' && isShare(name)) return showShare(value, language);
     if (typeof value === 'number') return shownFigure(toShown(value, name, units), language);
@@ -45,7 +64,7 @@ export function OutputTable({ label, rows, units }: OutputTableProps) {
           </tr>
         </thead>
         <tbody>
-          {rows.map((row, index) => (
+          {told.map((row, index) => (
             <tr key={index}>
               {names.map((name) => (
                 <td key={name} className={isLong(row[name]) ? 'table-note' : undefined}>

@@ -1,5 +1,7 @@
+import { type Remark, remarkSchema, sayRemark } from '@clampwright/core/language';
 import { showShare, type Unit } from '@clampwright/core/quantity';
 import { VERDICTS } from '@clampwright/core/verdict';
+import { z } from 'zod';
 import { useLanguage } from '../app/language.ts';
 import { VerdictBadge } from '../parts/verdict-badge.tsx';
 import { isRecord } from './is-record.ts';
@@ -51,6 +53,9 @@ const ELSEWHERE: ReadonlySet<string> = new Set([
   'contributions',
   'shares',
   'curve',
+  // the remarks once more, in English
+  'notes',
+  'workedOut',
 ]);
 
 /** Sentences of the registry are English, and stand beside the same as data. */
@@ -79,11 +84,24 @@ function Output({ name, value, ...units }: OutputProps) {
   if (!Array.isArray(value)) return <Single name={name} value={value} {...units} />;
   if (value.every((item) => typeof item === 'number')) return <Figures name={name} values={value} {...units} />;
   if (value.every((item) => Array.isArray(item))) return <MatrixTable name={name} rows={value} units={units.units} />;
+  const remarks = z.array(remarkSchema).safeParse(value);
+  if (remarks.success) return <Remarks remarks={remarks.data} />;
   if (value.every(isRecord)) return <OutputTable label={label} rows={value} units={units.units} />;
   return (
     <ul lang="en">
       {value.map((item: unknown, index) => (
         <li key={index}>{String(item)}</li>
+      ))}
+    </ul>
+  );
+}
+
+function Remarks({ remarks }: { readonly remarks: readonly Remark[] }) {
+  const language = useLanguage();
+  return (
+    <ul className="remarks">
+      {remarks.map((remark) => (
+        <li key={remark.code}>{sayRemark(remark, language)}</li>
       ))}
     </ul>
   );

@@ -1,6 +1,7 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { profileOf } from '../../fastener/profile.ts';
 import type { Thread } from '../../fastener/thread.ts';
+import type { Remark } from '../../language/mechanics/remark.ts';
 import { complianceOf } from '../compliance/compliance.ts';
 import { seatOf } from '../compliance/seat.ts';
 import type { ThreadAndBearing } from '../torque/thread-and-bearing.ts';
@@ -15,7 +16,7 @@ export interface TurnedSprings {
   readonly yielding: readonly { readonly lengthMm: number; readonly areaMm2: number }[];
   readonly gripMm?: number | undefined;
   readonly geometry: ThreadAndBearing;
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
   readonly warnings: readonly Warning[];
 }
 

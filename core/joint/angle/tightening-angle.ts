@@ -1,5 +1,6 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { profileOf } from '../../fastener/profile.ts';
+import type { Remark } from '../../language/mechanics/remark.ts';
 import { windUpDeg } from '../../procedure/wind-up.ts';
 import type { StepShown } from '../step-shown.ts';
 import type { Warning } from '../warning.ts';
@@ -40,7 +41,7 @@ export interface TighteningAngle {
   readonly wrenchAngleDeg?: number;
   readonly codes: readonly CodeCheck[];
   readonly curve: readonly CurvePoint[];
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
   readonly warnings: readonly Warning[];
   readonly steps: readonly StepShown[];
 }

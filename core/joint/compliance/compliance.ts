@@ -1,5 +1,6 @@
 import { ok, type Result } from '../../failure/failure.ts';
 import { profileOf } from '../../fastener/profile.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import type { StepShown } from '../step-shown.ts';
 import type { Warning } from '../warning.ts';
 import { type BoltSection, boltSections } from './bolt-sections.ts';
@@ -43,7 +44,7 @@ export interface Compliance {
   readonly exponentialFit?: { readonly material: string; readonly partsMmPerN: number };
   /** Shigley's figure over VDI's. */
   readonly comparison: { readonly bolt: number; readonly parts: number; readonly loadFactor: number };
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
   readonly warnings: readonly Warning[];
   readonly steps: readonly StepShown[];
 }
@@ -115,12 +116,12 @@ function oneMaterial({ bolt, layers }: JointSprings, gripMm: number): Pick<Compl
   return { exponentialFit: byExponentialFit(modulusMPa, bolt.thread.majorDiameterMm, gripMm) };
 }
 
-function assumptionsOf(joint: JointSprings, isAllThread: boolean): readonly string[] {
+function assumptionsOf(joint: JointSprings, isAllThread: boolean): readonly Remark[] {
   const isWide = narrowestMm(joint) === Infinity;
   return [
-    'The joint is clamped and loaded in line with the bolt; parts lie flat on one another.',
+    remark('in-line'),
     ...joint.assumptions,
-    ...(isAllThread ? ['The bolt carries thread along the whole grip, since no shank is given.'] : []),
-    ...(isWide ? ['The parts are just as wide as the deformation cone, since no outer diameter is given.'] : []),
+    ...(isAllThread ? [remark('all-thread')] : []),
+    ...(isWide ? [remark('parts-as-cone')] : []),
   ];
 }

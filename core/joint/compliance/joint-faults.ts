@@ -1,4 +1,5 @@
 import { invalid } from '../../failure/failure.ts';
+import { remark } from '../../language/mechanics/remark.ts';
 import { showNumber } from '../../quantity/show-number.ts';
 import type { Warning } from '../warning.ts';
 import type { ShankSection } from './bolt-sections.ts';
@@ -103,6 +104,5 @@ const NUT_HEIGHT = 0.8;
 export function doubtsOf(joint: Dimensions): readonly Warning[] {
   const { gripMm, boltMm, engagementMm = NUT_HEIGHT * boltMm } = joint;
   if (gripMm >= engagementMm) return [];
-  const message = `The grip of ${mm(gripMm)} is shorter than the engaged thread of ${mm(engagementMm)}: so short a bolt hardly stretches, a few micrometres of embedding take its preload, and the figures for its compliance are rough.`;
-  return [{ field: gripField(joint), message }];
+  return [{ field: gripField(joint), ...remark('grip-short', { gripMm, engagementMm }) }];
 }

@@ -1,6 +1,7 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { readMaterial } from '../../fastener/read-material.ts';
 import { readThread } from '../../fastener/read-thread.ts';
+import type { Remark } from '../../language/mechanics/remark.ts';
 import type { ThreadAndBearing } from '../torque/thread-and-bearing.ts';
 import type { Warning } from '../warning.ts';
 import type { BoltInJoint } from './bolt-sections.ts';
@@ -17,7 +18,7 @@ export interface JointSprings {
   readonly bearing: Bearing;
   readonly geometry: ThreadAndBearing;
   /** What was not given and where it was taken from. */
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
   readonly warnings: readonly Warning[];
 }
 

@@ -3,13 +3,14 @@ import type { BearingStandard } from '../../fastener/bearing-face.ts';
 import { workedOutOf } from '../../fastener/bolt-fault.ts';
 import type { OwnThread } from '../../fastener/own-thread.ts';
 import { readThread } from '../../fastener/read-thread.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { type Tightened, tightened } from '../torque/tightened.ts';
 import type { HeadForm } from './bolt-sections.ts';
 import type { ComplianceRequest } from './request.ts';
 
 /** The fastener looked up, with what was taken from tables for want of a figure. */
 export interface Seat extends Tightened {
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 const METRIC_HEADS: Readonly<Record<HeadForm, BearingStandard>> = {
@@ -34,22 +35,21 @@ export function seatOf({ headForm, shank, ...given }: Given): Result<Seat> {
   const seat = tightened({ ...given, head: isMetric && !isHeadTold ? METRIC_HEADS[headForm] : undefined });
   if (!seat.ok) return seat;
   const { head } = seat.value;
-  const clearance = isMetric ? 'ISO 273, medium' : 'ASME B18.2.8, normal fit';
   const assumptions = [
-    ...(head === undefined ? [] : [`The bearing circle is ${head}’s.`]),
-    ...(given.holeMm === undefined && own?.holeMm === undefined ? [`The hole is that of ${clearance}.`] : []),
+    ...(head === undefined ? [] : [remark('bearing-circle-of', { head })]),
+    ...(given.holeMm === undefined && own?.holeMm === undefined
+      ? [remark(isMetric ? 'hole-iso-273' : 'hole-asme')]
+      : []),
     ...(own === undefined ? [] : ownAssumptions(own, shank)),
   ];
   return ok({ ...seat.value, assumptions });
 }
 
-function ownAssumptions(own: OwnThread, shank: Given['shank']): readonly string[] {
+function ownAssumptions(own: OwnThread, shank: Given['shank']): readonly Remark[] {
   const workedOut = workedOutOf(own);
-  const isShankMissing = own.shankDiameterMm !== undefined && shank.length === 0;
+  const { shankDiameterMm: shankMm } = own;
   return [
     ...(workedOut === undefined ? [] : [workedOut]),
-    ...(isShankMissing
-      ? [`The shank of ${own.shankDiameterMm} mm is no section of the grip: tell its length as shank.`]
-      : []),
+    ...(shankMm !== undefined && shank.length === 0 ? [remark('shank-no-section', { shankMm })] : []),
   ];
 }

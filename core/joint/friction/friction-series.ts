@@ -1,4 +1,5 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
+import { remark } from '../../language/mechanics/remark.ts';
 import { type Description, describe } from '../../statistics/describe.ts';
 import { type StepShown, shown } from '../step-shown.ts';
 import { meanBearingDiameterMm, type ThreadAndBearing } from '../torque/thread-and-bearing.ts';
@@ -105,17 +106,8 @@ const FEW_TESTS = 10;
 function seriesDoubts(found: readonly FrictionFound[]): readonly Warning[] {
   const isMixed = new Set(found.map(({ thread }) => thread === undefined)).size > 1;
   return [
-    ...(found.length < FEW_TESTS
-      ? [{ field: 'tests', message: `${found.length} tests say little of the scatter; ten are common practice.` }]
-      : []),
-    ...(isMixed
-      ? [
-          {
-            field: 'tests',
-            message: 'Some tests lack the torque of the thread, so thread and bearing are not told apart.',
-          },
-        ]
-      : []),
+    ...(found.length < FEW_TESTS ? [{ field: 'tests', ...remark('few-tests', { count: found.length }) }] : []),
+    ...(isMixed ? [{ field: 'tests', ...remark('mixed-tests') }] : []),
   ];
 }
 

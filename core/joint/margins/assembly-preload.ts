@@ -1,5 +1,6 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { TIGHTENING_FACTORS } from '../../fastener/tightening-methods.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { preloadAtTorqueN, type TurnedJoint } from '../angle/turned-joint.ts';
 import type { Friction } from '../torque/thread-and-bearing.ts';
 import type { JointCheckRequest } from './request.ts';
@@ -9,7 +10,7 @@ export interface AssemblyPreload {
   readonly leastN: number;
   readonly greatestN: number;
   readonly factor: number;
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 /**
@@ -57,7 +58,7 @@ const unknownFriction = (field: string) =>
 
 interface Factor {
   readonly value: number;
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 function factorOf({ tighteningFactor, tighteningMethod }: JointCheckRequest): Result<Factor> {
@@ -73,6 +74,6 @@ function factorOf({ tighteningFactor, tighteningMethod }: JointCheckRequest): Re
       `“${tighteningMethod}” is no way of tightening known here.`,
       `one of: ${methods}`,
     );
-  const assumption = `The tightening factor is ${row.highest}, the upper end for: ${row.method} (VDI 2230-1, table A8, ${row.had}).`;
+  const assumption = remark('factor-of-method', { factor: row.highest, method: row.method, had: row.had });
   return ok({ value: row.highest, assumptions: [assumption] });
 }

@@ -1,4 +1,5 @@
 import { readPropertyClass } from '../../fastener/property-class.ts';
+import { remark } from '../../language/mechanics/remark.ts';
 import { twistOf } from '../angle/stretch.ts';
 import { threadArmMm } from '../angle/turned-joint.ts';
 import type { CheckedJoint } from './checked-joint.ts';
@@ -83,7 +84,7 @@ function alternating({ request, thread, data, compliance }: CheckedJoint): reado
   if (axialLoadLowN === undefined || axialLoadLowN >= axialLoadN) return [];
   const { majorDiameterMm } = thread;
   if (majorDiameterMm < ENDURANCE_MM.least || majorDiameterMm > ENDURANCE_MM.greatest)
-    return [notChecked('alternating-load', 'thread', 'The formula of the endurance limit holds from 6 to 40 mm.')];
+    return [notChecked('alternating-load', 'thread', remark('endurance-range'))];
   return [
     margin({
       check: 'alternating-load',

@@ -4,6 +4,7 @@ import { type NutClass, readNutClass } from '../../fastener/nut-class.ts';
 import { readMaterial } from '../../fastener/read-material.ts';
 import { readThread } from '../../fastener/read-thread.ts';
 import type { Thread } from '../../fastener/thread.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { type BoltStrength, strengthOf } from '../angle/strength-of.ts';
 import type { TurnedJoint } from '../angle/turned-joint.ts';
 import { type Compliance, complianceOf } from '../compliance/compliance.ts';
@@ -28,7 +29,7 @@ export interface CheckedJoint {
   readonly nutClass: NutClass | undefined;
   readonly layerExpansionsPerK: readonly number[];
   readonly boltExpansionPerK: number;
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 /** @returns refused with the field that is missing, unknown, or contradicts another */
@@ -85,17 +86,11 @@ function takenForGranted({
   roughnessUm,
   boltRiseK,
   partsRiseK,
-}: JointCheckRequest): readonly string[] {
+}: JointCheckRequest): readonly Remark[] {
   const isWarmed = boltRiseK !== 0 || partsRiseK !== 0;
   return [
-    ...(threadFriction === undefined
-      ? [`Friction in the thread is taken as ${CAREFUL_FRICTION}, the upper end of class B: it twists the bolt most.`]
-      : []),
-    ...(embeddingUm === undefined
-      ? [
-          `Embedding is estimated from Rz ${roughnessUm} µm and the number of surfaces (VDI 2230-1, table 5, from memory).`,
-        ]
-      : []),
-    ...(isWarmed ? ['Moduli are taken as at room temperature; creep and relaxation are not counted.'] : []),
+    ...(threadFriction === undefined ? [remark('careful-friction', { friction: CAREFUL_FRICTION })] : []),
+    ...(embeddingUm === undefined ? [remark('embedding-estimated', { roughnessUm })] : []),
+    ...(isWarmed ? [remark('moduli-cold')] : []),
   ];
 }

@@ -1,3 +1,4 @@
+import { remark } from '../../language/mechanics/remark.ts';
 import type { CheckedJoint } from './checked-joint.ts';
 import type { Forces } from './forces.ts';
 import { type Checked, margin, notChecked } from './margin.ts';
@@ -46,7 +47,7 @@ function slip(checked: CheckedJoint, { clampMinN }: Forces): readonly Checked[] 
   if (shearLoadN === 0) return [];
   const held =
     slipFriction === undefined
-      ? notChecked('slip', 'slipFriction', 'Friction between the clamped parts is not told.')
+      ? notChecked('slip', 'slipFriction', remark('slip-friction-untold'))
       : margin({
           check: 'slip',
           actual: shearLoadN,
@@ -78,9 +79,7 @@ function gasket({ request }: CheckedJoint, forces: Forces): readonly Checked[] {
   const stresses = [gasketSeatingMPa, gasketServiceMPa, gasketLimitMPa];
   if (gasketAreaMm2 === undefined) {
     const isTold = stresses.some((stressMPa) => stressMPa !== undefined);
-    return isTold
-      ? [notChecked('gasket-seating', 'gasketAreaMm2', 'The area of gasket at each bolt is not told.')]
-      : [];
+    return isTold ? [notChecked('gasket-seating', 'gasketAreaMm2', remark('gasket-area-untold'))] : [];
   }
   const clause = 'ASME PCC-1, appendix O: gasket stress between seating and limit (from memory)';
   const settledN = forces.assembly.leastN - forces.embeddingLossN;

@@ -1,4 +1,5 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { showNumber } from '../../quantity/show-number.ts';
 import type { StepShown } from '../step-shown.ts';
 import { classDoubts, frictionDoubts, nutDoubts } from '../torque/doubts.ts';
@@ -29,7 +30,7 @@ export interface JointCheck {
   readonly boltMaxN: number;
   readonly margins: readonly Margin[];
   readonly notChecked: readonly NotChecked[];
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
   readonly warnings: readonly Warning[];
   readonly steps: readonly StepShown[];
 }
@@ -59,8 +60,6 @@ export function jointCheckOf(request: JointCheckRequest): Result<JointCheck> {
   return ok(told(checked.value, forces.value, all));
 }
 
-const ESTIMATE = 'These are estimates: the maker’s figure, local codes and licensed practice come first.';
-
 const newtons = (forceN: number): string => `${showNumber(Math.round(forceN), 'en')} N`;
 
 function breaksAtAssembly(checked: CheckedJoint, { assembly }: Forces) {
@@ -85,7 +84,7 @@ function told(checked: CheckedJoint, forces: Forces, all: readonly Checked[]): J
     loadFactor: checked.compliance.loadFactor,
     margins,
     notChecked: all.flatMap((one) => ('missing' in one ? [one.missing] : [])),
-    assumptions: [ESTIMATE, ...checked.assumptions, ...assembly.assumptions],
+    assumptions: [remark('estimate'), ...checked.assumptions, ...assembly.assumptions],
     warnings: doubts(checked, forces),
     steps: checkSteps(checked, forces, margins),
   };
@@ -103,10 +102,6 @@ function doubts(checked: CheckedJoint, forces: Forces): readonly Warning[] {
 }
 
 function opening({ preloadMinN, clampMinN }: Forces): readonly Warning[] {
-  if (preloadMinN <= 0)
-    return [{ field: 'tighteningFactor', message: 'Scatter and losses may leave no preload at all.' }];
-  if (clampMinN > 0) return [];
-  return [
-    { field: 'axialLoadN', message: 'The joint may open: the axial load takes off all that is left of the preload.' },
-  ];
+  if (preloadMinN <= 0) return [{ field: 'tighteningFactor', ...remark('no-preload-left') }];
+  return clampMinN > 0 ? [] : [{ field: 'axialLoadN', ...remark('may-open') }];
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { type Remark, remarkSchema } from '../../language/mechanics/remark.ts';
 
 export const CHECKS = [
   'yield-at-assembly',
@@ -35,10 +36,9 @@ export const marginSchema = z.strictObject({
 export type Margin = z.infer<typeof marginSchema>;
 
 /** A check that could not be made, and the field that would let it. */
-export const notCheckedSchema = z.strictObject({
+export const notCheckedSchema = remarkSchema.extend({
   check: z.enum(CHECKS),
   field: z.string().describe('what is missing'),
-  message: z.string(),
 });
 export type NotChecked = z.infer<typeof notCheckedSchema>;
 
@@ -55,6 +55,6 @@ export function margin({ needed = 1, ...given }: Given): Checked {
   return { margin: { ...given, needed, ratio, holds: ratio >= needed * (1 - 1e-12) } };
 }
 
-export const notChecked = (check: CheckName, field: string, message: string): Checked => ({
-  missing: { check, field, message },
+export const notChecked = (check: CheckName, field: string, why: Remark): Checked => ({
+  missing: { check, field, ...why },
 });

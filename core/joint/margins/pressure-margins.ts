@@ -1,5 +1,6 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { BEARING_PRESSURES } from '../../fastener/materials.ts';
+import { remark } from '../../language/mechanics/remark.ts';
 import type { CheckedJoint } from './checked-joint.ts';
 import type { Forces } from './forces.ts';
 import { type Checked, margin, notChecked } from './margin.ts';
@@ -48,8 +49,7 @@ function pressure(checked: CheckedJoint, { assembly, boltMaxN }: Forces, side: S
   const { limit, grade, check } = FIELDS[side];
   const bears = limitOf(checked.request[limit], checked.request[grade], grade);
   if (!bears.ok) return bears;
-  if (bears.value === undefined)
-    return ok(notChecked(check, grade, `What the part under the ${side} bears is not told.`));
+  if (bears.value === undefined) return ok(notChecked(check, grade, remark(`${side}-bears-untold`)));
   return ok(
     margin({
       check,

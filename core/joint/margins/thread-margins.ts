@@ -1,4 +1,5 @@
 import { HEX_NUTS } from '../../fastener/metric-faces.ts';
+import { remark } from '../../language/mechanics/remark.ts';
 import { weakestSection } from './bolt-margins.ts';
 import type { CheckedJoint } from './checked-joint.ts';
 import type { Forces } from './forces.ts';
@@ -44,16 +45,13 @@ function nutClassMargin(checked: CheckedJoint): readonly Checked[] {
 function strippingMargins(checked: CheckedJoint, { assembly, boltMaxN }: Forces): readonly Checked[] {
   const inner = innerShearMPa(checked);
   if (inner === undefined) {
-    const message = 'The strength of the nut or the tapped part is not told.';
-    return [
-      notChecked('thread-engagement', 'innerTensileMPa', message),
-      notChecked('stripping', 'innerTensileMPa', message),
-    ];
+    const why = remark('inner-strength-untold');
+    return [notChecked('thread-engagement', 'innerTensileMPa', why), notChecked('stripping', 'innerTensileMPa', why)];
   }
   const engagementMm = engagementOf(checked);
   if (engagementMm === undefined) {
-    const message = 'The length of engaged thread is not told.';
-    return [notChecked('thread-engagement', 'engagementMm', message), notChecked('stripping', 'engagementMm', message)];
+    const why = remark('engagement-untold');
+    return [notChecked('thread-engagement', 'engagementMm', why), notChecked('stripping', 'engagementMm', why)];
   }
   const thread = engagedThread(checked, inner);
   const stripping = strippingLoad(thread, engagementMm);

@@ -1,4 +1,5 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
+import { remark } from '../../language/mechanics/remark.ts';
 import type { Interval } from '../../statistics/order-statistics.ts';
 import type { StepShown } from '../step-shown.ts';
 import { classDoubts, frictionDoubts, utilizationDoubts } from '../torque/doubts.ts';
@@ -149,6 +150,5 @@ function worked(
 
 function breakingDoubts(preloadN: number, tensileLoadN: number): readonly Warning[] {
   if (preloadN <= tensileLoadN) return [];
-  const message = `The fastener breaks before: its least ultimate load is ${Math.round(tensileLoadN)} N.`;
-  return [{ field: 'torqueNm', message }];
+  return [{ field: 'torqueNm', ...remark('breaks-before', { tensileLoadN }) }];
 }

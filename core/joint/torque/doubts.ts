@@ -1,6 +1,6 @@
 import type { FastenerData } from '../../fastener/fastener.ts';
 import { type NutClass, nutClassFor } from '../../fastener/nut-class.ts';
-import { showNumber } from '../../quantity/show-number.ts';
+import { remark } from '../../language/mechanics/remark.ts';
 import type { Warning } from '../warning.ts';
 
 /** VDI 2230-1:2015, table A5: from the lowest of class A to the highest of class D. */
@@ -8,14 +8,10 @@ const CREDIBLE_FRICTION = { lowest: 0.04, highest: 0.35 };
 
 export function frictionDoubts(field: string, friction: number): readonly Warning[] {
   if (friction < CREDIBLE_FRICTION.lowest) {
-    return [
-      { field, message: `A friction of ${friction} is less than lubricants reach (0.04; VDI 2230-1, table A5).` },
-    ];
+    return [{ field, ...remark('friction-low', { friction }) }];
   }
   if (friction <= CREDIBLE_FRICTION.highest) return [];
-  return [
-    { field, message: `At a friction of ${friction} surfaces are about to seize (VDI 2230-1, table A5, class E).` },
-  ];
+  return [{ field, ...remark('friction-high', { friction }) }];
 }
 
 /** Nuts of style 1 and 2 by rising strength; the thin ones carry less than their number says. */
@@ -29,32 +25,20 @@ export function nutDoubts(nut: NutClass | undefined, data: FastenerData, preload
   const isThin = !NUT_ORDER.includes(nut.name);
   const isWeaker = needed !== undefined && NUT_ORDER.indexOf(nut.name) < NUT_ORDER.indexOf(needed);
   return [
-    ...(isThin
-      ? [{ field, message: `A nut of class ${nut.name} is thin: its thread strips before the bolt breaks.` }]
-      : []),
+    ...(isThin ? [{ field, ...remark('nut-thin', { nut: nut.name }) }] : []),
     ...(isWeaker && !isThin
-      ? [
-          {
-            field,
-            message: `A nut of class ${nut.name} is weaker than a bolt of ${data.propertyClass}, which wants ${needed}.`,
-          },
-        ]
+      ? [{ field, ...remark('nut-weaker', { nut: nut.name, bolt: data.propertyClass ?? '', needed }) }]
       : []),
-    ...(preloadN > proofLoadN
-      ? [{ field, message: `The preload is above the proof load of the nut, ${kilonewtons(proofLoadN)} kN.` }]
-      : []),
+    ...(preloadN > proofLoadN ? [{ field, ...remark('nut-proof', { proofLoadN }) }] : []),
   ];
 }
 
 export function utilizationDoubts(utilization: number | undefined, field = 'preloadN'): readonly Warning[] {
   if (utilization === undefined || utilization <= 1) return [];
-  const percent = showNumber(100 * utilization, 'en', { significant: 3 });
-  return [{ field, message: `The shank yields while it is tightened: ${percent} % of its yield strength.` }];
+  return [{ field, ...remark('shank-yields', { yieldShare: utilization }) }];
 }
 
-export const classDoubts = ({ notes, workedOut }: FastenerData): readonly Warning[] => [
-  ...(workedOut === undefined ? [] : [{ field: 'thread', message: workedOut }]),
-  ...notes.map((message) => ({ field: 'propertyClass', message })),
+export const classDoubts = ({ remarks, workedOut }: FastenerData): readonly Warning[] => [
+  ...(workedOut === undefined ? [] : [{ field: 'thread', ...workedOut }]),
+  ...remarks.map((said) => ({ field: 'propertyClass', ...said })),
 ];
-
-const kilonewtons = (forceN: number): string => showNumber(forceN / 1000, 'en', { significant: 3 });

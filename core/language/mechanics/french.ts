@@ -39,6 +39,7 @@ export const french: MechanicsCatalogue = {
   'plot.snug': 'Accostage',
   'plot.elastic': 'Si tout restait élastique',
   'plot.end': 'Fin de la rotation',
+  'derived.doubts': 'À considérer dans ces valeurs',
   'plot.margins': 'Marges, la plus faible d’abord',
   'plot.asked-for': 'Ce qui est demandé',
   'plot.margin-holds': 'tient\u00a0: {ratio} (au moins {needed})',
@@ -55,4 +56,95 @@ export const french: MechanicsCatalogue = {
   'plot.spread-by-round': 'Étendue après chaque passe',
   'plot.round': 'Passe',
   'plot.spread-with-friction': 'Étendue avec frottement dispersé, moyenne',
+
+  'remark.friction-low':
+    'Un frottement de {friction} est inférieur à ce qu’atteignent les lubrifiants (0,04\u00a0; VDI 2230-1, tableau A5).',
+  'remark.friction-high':
+    'À un frottement de {friction}, les surfaces sont près de gripper (VDI 2230-1, tableau A5, classe E).',
+  'remark.nut-thin': 'Un écrou de classe {nut} est mince\u00a0: son filet s’arrache avant que la vis ne rompe.',
+  'remark.nut-weaker': 'Un écrou de classe {nut} est plus faible qu’une vis {bolt}, qui demande {needed}.',
+  'remark.nut-proof': 'La précharge dépasse la charge d’épreuve de l’écrou, {proofLoadN}.',
+  'remark.shank-yields': 'La tige plastifie au serrage\u00a0: {yieldShare} de sa limite d’élasticité.',
+  'remark.breaks-before': 'La vis rompt avant\u00a0: sa charge de rupture minimale est de {tensileLoadN}.',
+  'remark.class-iso-898-1':
+    'L’ISO 898-1 couvre M1,6 à M39, pas fins dès M8\u00a0; {class} sur {thread} ne vaut que si le fabricant l’indique.',
+  'remark.class-iso-3506-1':
+    'L’ISO 3506-1 couvre sans accord jusqu’à M24\u00a0; {class} sur {thread} ne vaut que si le fabricant l’indique.',
+  'remark.class-astm-f3125':
+    'L’ASTM F3125 couvre les filetages UNC\u00a0; {class} sur {thread} ne vaut que si le fabricant l’indique.',
+  'remark.class-sae-j429':
+    'La SAE J429 couvre à partir de 1/4 in\u00a0; {class} sur {thread} ne vaut que si le fabricant l’indique.',
+  'remark.few-tests': '{count} essais disent peu de la dispersion\u00a0; dix sont d’usage.',
+  'remark.mixed-tests': 'Il manque à certains essais le couple du filet\u00a0: filet et appui ne sont pas distingués.',
+  'remark.grip-short':
+    'La longueur serrée de {gripMm} est plus courte que le filet en prise de {engagementMm}\u00a0: une vis si courte s’allonge à peine, quelques micromètres d’enfoncement lui prennent sa précharge, et les valeurs de sa souplesse sont approximatives.',
+  'remark.past-yield':
+    'La vis plastifie. C’est pour les assemblages et les vis prévus à cela\u00a0; elle n’est pas réemployée sauf accord du fabricant, et les pièces doivent supporter la précharge.',
+  'remark.may-yield': 'Avec un frottement au plus bas, la vis dépasserait la limite d’élasticité à cet angle.',
+  'remark.may-break': 'Dans la plage de frottement, la vis romprait avant d’atteindre cet angle.',
+  'remark.near-breaking': 'Il reste moins d’un dixième avant la rupture de la vis.',
+  'remark.no-snug':
+    'L’angle est compté sans aucune charge\u00a0; un assemblage réel demande d’abord un couple d’accostage qui le ferme.',
+  'remark.no-preload-left': 'Dispersion et pertes peuvent ne laisser aucune précharge.',
+  'remark.may-open': 'L’assemblage peut s’ouvrir\u00a0: la charge axiale prend tout ce qui reste de la précharge.',
+  'remark.estimate':
+    'Ce sont des estimations\u00a0: la donnée du fabricant, les codes locaux et la pratique agréée priment.',
+  'remark.in-line': 'L’assemblage est serré et chargé dans l’axe de la vis\u00a0; les pièces portent à plat.',
+  'remark.bearing-circle-of': 'Le cercle d’appui est celui de {head}.',
+  'remark.hole-iso-273': 'Le trou est celui de l’ISO 273, moyen.',
+  'remark.hole-asme': 'Le trou est celui de l’ASME B18.2.8, ajustement normal.',
+  'remark.all-thread': 'La vis est filetée sur toute la longueur serrée, faute de tige donnée.',
+  'remark.parts-as-cone': 'Les pièces sont juste aussi larges que le cône de déformation, faute de diamètre extérieur.',
+  'remark.snug-closed': 'À l’accostage, les pièces portent\u00a0; ce qui bâillait avant ne compte pas.',
+  'remark.strength-untold':
+    'La résistance de la vis n’est pas donnée\u00a0: tout est pris comme élastique, quelle que soit la précharge.',
+  'remark.law-bilinear':
+    'Hypothèse\u00a0: l’acier est élastique jusqu’à la limite, puis s’écrouit en ligne droite jusqu’à la résistance à {strainShare} de déformation plastique.',
+  'remark.law-smooth':
+    'Hypothèse\u00a0: l’acier suit une loi puissance par 0,2\u00a0% de déformation plastique à la limite et {strainShare} à la résistance.',
+  'remark.what-may-yield': 'Tige, filet libre et filet en prise peuvent plastifier\u00a0; tête et écrou non.',
+  'remark.torsion-left-out':
+    'La torsion est omise, faute de frottement\u00a0: une vis tournée par son écrou plastifie plus tôt.',
+  'remark.prevailing-left-out': 'La part du couple de freinage dans la torsion est omise du point de plastification.',
+  'remark.careful-friction':
+    'Le frottement du filet est pris à {friction}, le haut de la classe B\u00a0: il tord le plus la vis.',
+  'remark.embedding-estimated':
+    'L’enfoncement est estimé d’après Rz {roughnessUm} et le nombre de surfaces (VDI 2230-1, tableau 5, de mémoire).',
+  'remark.moduli-cold': 'Les modules sont pris à température ambiante\u00a0; fluage et relaxation ne sont pas comptés.',
+  'remark.factor-of-method':
+    'Le facteur de serrage est {factor}, le haut pour\u00a0: {method} (VDI 2230-1, tableau A8, {had}).',
+  'remark.inner-strength-untold': 'La résistance de l’écrou ou de la pièce taraudée n’est pas donnée.',
+  'remark.engagement-untold': 'La longueur de filet en prise n’est pas donnée.',
+  'remark.endurance-range': 'La formule de la limite d’endurance vaut de 6 à 40 mm.',
+  'remark.slip-friction-untold': 'Le frottement entre les pièces serrées n’est pas donné.',
+  'remark.gasket-area-untold': 'La surface de joint par vis n’est pas donnée.',
+  'remark.head-bears-untold': 'Ce que supporte la pièce sous la tête n’est pas donné.',
+  'remark.nut-bears-untold': 'Ce que supporte la pièce sous l’écrou n’est pas donné.',
+
+  'word.read': 'lu',
+  'word.from memory': 'de mémoire',
+  'word.elongation measured by ultrasound': 'allongement mesuré par ultrasons',
+  'word.elongation measured mechanically': 'allongement mesuré mécaniquement',
+  'word.yield controlled': 'à la limite d’élasticité',
+  'word.angle controlled': 'à l’angle',
+  'word.hydraulic': 'hydraulique',
+  'word.torque wrench, torque found by tests on the joint':
+    'clé dynamométrique, couple trouvé par essais sur l’assemblage',
+  'word.torque wrench, friction estimated as class B': 'clé dynamométrique, frottement estimé en classe B',
+  'word.torque wrench, friction estimated as class A': 'clé dynamométrique, frottement estimé en classe A',
+  'word.impact wrench': 'clé à chocs',
+
+  'remark.passed-ceiling':
+    'Aucun serrage ne vise au-dessus du plafond, mais une vis atteint {peakN} pendant qu’on serre les autres.',
+  'remark.few-repeats': '{count} répétitions\u00a0; la norme en demande {wanted}.',
+  'remark.no-point-at': 'Aucun point à {targetNm}, que la norme demande.',
+  'remark.not-measured': 'Non mesuré\u00a0: {percent}\u00a0% est supposé, largeur entière ou élargie.',
+
+  'remark.bolt-worked-out': '{bolt}\u00a0: {worked}, calculé du profil de base ({standard}), non donné.',
+  'remark.shank-no-section':
+    'La tige de {shankMm} n’est pas une section de la longueur serrée\u00a0: donnez sa longueur comme tige.',
+  'word.pitch diameter': 'diamètre sur flancs',
+  'word.minor diameter': 'diamètre intérieur',
+  'word.root diameter': 'diamètre du noyau',
+  'word.stress area': 'section résistante',
 };

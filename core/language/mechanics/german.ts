@@ -39,6 +39,7 @@ export const german: MechanicsCatalogue = {
   'plot.snug': 'Angelegt',
   'plot.elastic': 'Wenn alles elastisch bliebe',
   'plot.end': 'Ende der Drehung',
+  'derived.doubts': 'Zu diesen Werten bedenken',
   'plot.margins': 'Sicherheiten, die kleinste zuerst',
   'plot.asked-for': 'Was verlangt ist',
   'plot.margin-holds': 'hält: {ratio} (mindestens {needed})',
@@ -55,4 +56,96 @@ export const german: MechanicsCatalogue = {
   'plot.spread-by-round': 'Spanne nach jedem Durchgang',
   'plot.round': 'Durchgang',
   'plot.spread-with-friction': 'Spanne mit streuender Reibung, Mittel',
+
+  'remark.friction-low':
+    'Eine Reibung von {friction} ist kleiner, als Schmierstoffe sie erreichen (0,04; VDI 2230-1, Tabelle A5).',
+  'remark.friction-high':
+    'Bei einer Reibung von {friction} stehen die Oberflächen vor dem Fressen (VDI 2230-1, Tabelle A5, Klasse E).',
+  'remark.nut-thin': 'Eine Mutter der Klasse {nut} ist niedrig: Ihr Gewinde reißt aus, bevor die Schraube bricht.',
+  'remark.nut-weaker': 'Eine Mutter der Klasse {nut} ist schwächer als eine Schraube {bolt}, die {needed} verlangt.',
+  'remark.nut-proof': 'Die Vorspannkraft liegt über der Prüfkraft der Mutter, {proofLoadN}.',
+  'remark.shank-yields': 'Der Schaft fließt beim Anziehen: {yieldShare} seiner Streckgrenze.',
+  'remark.breaks-before': 'Die Schraube bricht vorher: Ihre Mindestbruchkraft ist {tensileLoadN}.',
+  'remark.class-iso-898-1':
+    'ISO 898-1 gilt für M1,6 bis M39, Feingewinde ab M8; {class} auf {thread} gilt nur, wo der Hersteller es angibt.',
+  'remark.class-iso-3506-1':
+    'ISO 3506-1 gilt ohne Vereinbarung bis M24; {class} auf {thread} gilt nur, wo der Hersteller es angibt.',
+  'remark.class-astm-f3125':
+    'ASTM F3125 gilt für UNC-Gewinde; {class} auf {thread} gilt nur, wo der Hersteller es angibt.',
+  'remark.class-sae-j429': 'SAE J429 gilt ab 1/4 in; {class} auf {thread} gilt nur, wo der Hersteller es angibt.',
+  'remark.few-tests': '{count} Versuche sagen wenig über die Streuung; zehn sind üblich.',
+  'remark.mixed-tests': 'Einigen Versuchen fehlt das Gewindemoment, darum sind Gewinde und Auflage nicht getrennt.',
+  'remark.grip-short':
+    'Die Klemmlänge von {gripMm} ist kürzer als das eingeschraubte Gewinde von {engagementMm}: Eine so kurze Schraube längt sich kaum, wenige Mikrometer Setzen nehmen ihr die Vorspannkraft, und die Werte ihrer Nachgiebigkeit sind grob.',
+  'remark.past-yield':
+    'Die Schraube fließt. Das ist nur für Verbindungen und Schrauben, die dafür bestimmt sind; sie wird nicht wieder verwendet, außer der Hersteller erlaubt es, und die Teile müssen die Vorspannkraft ertragen.',
+  'remark.may-yield': 'Mit Reibung am unteren Ende wäre die Schraube bei diesem Winkel über der Streckgrenze.',
+  'remark.may-break': 'Im Bereich der Reibung würde die Schraube brechen, bevor dieser Winkel erreicht ist.',
+  'remark.near-breaking': 'Bis zum Bruch der Schraube bleibt weniger als ein Zehntel.',
+  'remark.no-snug':
+    'Der Winkel zählt ab völliger Entlastung; eine wirkliche Verbindung braucht ein Fügemoment, das sie zuerst schließt.',
+  'remark.no-preload-left': 'Streuung und Verluste lassen womöglich gar keine Vorspannkraft übrig.',
+  'remark.may-open': 'Die Verbindung kann klaffen: Die Axialkraft nimmt alles, was von der Vorspannkraft bleibt.',
+  'remark.estimate':
+    'Das sind Schätzungen: Angabe des Herstellers, örtliche Vorschriften und zugelassene Fachleute gehen vor.',
+  'remark.in-line':
+    'Die Verbindung ist in der Achse der Schraube gespannt und belastet; die Teile liegen eben aufeinander.',
+  'remark.bearing-circle-of': 'Der Auflagekreis ist der von {head}.',
+  'remark.hole-iso-273': 'Das Loch ist das von ISO 273, mittel.',
+  'remark.hole-asme': 'Das Loch ist das von ASME B18.2.8, normale Passung.',
+  'remark.all-thread': 'Die Schraube trägt auf der ganzen Klemmlänge Gewinde, da kein Schaft angegeben ist.',
+  'remark.parts-as-cone':
+    'Die Teile sind gerade so breit wie der Verformungskegel, da kein Außendurchmesser angegeben ist.',
+  'remark.snug-closed': 'Beim Anlegen liegen die Teile aufeinander; was vorher klaffte, zählt nicht.',
+  'remark.strength-untold':
+    'Die Festigkeit der Schraube ist nicht angegeben: Alles gilt als elastisch, wie hoch die Vorspannkraft auch ist.',
+  'remark.law-bilinear':
+    'Annahme: Der Stahl ist bis zur Streckgrenze elastisch und verfestigt dann geradlinig bis zur Zugfestigkeit bei {strainShare} plastischer Dehnung.',
+  'remark.law-smooth':
+    'Annahme: Der Stahl folgt einem Potenzgesetz durch 0,2\u00a0% plastische Dehnung an der Streckgrenze und {strainShare} an der Zugfestigkeit.',
+  'remark.what-may-yield': 'Schaft, freies und eingeschraubtes Gewinde dürfen fließen; Kopf und Mutter nicht.',
+  'remark.torsion-left-out':
+    'Die Torsion ist weggelassen, da keine Reibung angegeben ist: Eine über die Mutter gedrehte Schraube fließt früher.',
+  'remark.prevailing-left-out': 'Der Anteil des Klemmmoments an der Torsion ist beim Fließpunkt weggelassen.',
+  'remark.careful-friction':
+    'Die Reibung im Gewinde ist mit {friction} angesetzt, dem oberen Ende der Klasse B: Sie verdreht die Schraube am meisten.',
+  'remark.embedding-estimated':
+    'Das Setzen ist aus Rz {roughnessUm} und der Zahl der Flächen geschätzt (VDI 2230-1, Tabelle 5, aus dem Gedächtnis).',
+  'remark.moduli-cold': 'Die Elastizitätsmoduln gelten bei Raumtemperatur; Kriechen und Relaxation sind nicht gezählt.',
+  'remark.factor-of-method':
+    'Der Anziehfaktor ist {factor}, das obere Ende für: {method} (VDI 2230-1, Tabelle A8, {had}).',
+  'remark.inner-strength-untold': 'Die Festigkeit der Mutter oder des Teils mit Gewinde ist nicht angegeben.',
+  'remark.engagement-untold': 'Die Einschraublänge ist nicht angegeben.',
+  'remark.endurance-range': 'Die Formel der Dauerfestigkeit gilt von 6 bis 40 mm.',
+  'remark.slip-friction-untold': 'Die Reibung zwischen den verspannten Teilen ist nicht angegeben.',
+  'remark.gasket-area-untold': 'Die Dichtfläche je Schraube ist nicht angegeben.',
+  'remark.head-bears-untold': 'Was das Teil unter dem Kopf erträgt, ist nicht angegeben.',
+  'remark.nut-bears-untold': 'Was das Teil unter der Mutter erträgt, ist nicht angegeben.',
+
+  'word.read': 'gelesen',
+  'word.from memory': 'aus dem Gedächtnis',
+  'word.elongation measured by ultrasound': 'Längung mit Ultraschall gemessen',
+  'word.elongation measured mechanically': 'Längung mechanisch gemessen',
+  'word.yield controlled': 'streckgrenzgesteuert',
+  'word.angle controlled': 'drehwinkelgesteuert',
+  'word.hydraulic': 'hydraulisch',
+  'word.torque wrench, torque found by tests on the joint':
+    'Drehmomentschlüssel, Moment durch Versuche an der Verbindung',
+  'word.torque wrench, friction estimated as class B': 'Drehmomentschlüssel, Reibung als Klasse B geschätzt',
+  'word.torque wrench, friction estimated as class A': 'Drehmomentschlüssel, Reibung als Klasse A geschätzt',
+  'word.impact wrench': 'Schlagschrauber',
+
+  'remark.passed-ceiling':
+    'Kein Anzug zielt über die Obergrenze, aber eine Schraube kommt auf {peakN}, während andere angezogen werden.',
+  'remark.few-repeats': '{count} Wiederholungen; die Norm verlangt {wanted}.',
+  'remark.no-point-at': 'Kein Messpunkt bei {targetNm}, den die Norm verlangt.',
+  'remark.not-measured': 'Nicht gemessen: {percent} % ist angenommen, volle Breite oder erweitert.',
+
+  'remark.bolt-worked-out': '{bolt}: {worked} aus dem Grundprofil errechnet ({standard}), nicht angegeben.',
+  'remark.shank-no-section':
+    'Der Schaft von {shankMm} ist kein Abschnitt der Klemmlänge: Geben Sie seine Länge als Schaft an.',
+  'word.pitch diameter': 'Flankendurchmesser',
+  'word.minor diameter': 'Kerndurchmesser der Mutter',
+  'word.root diameter': 'Kerndurchmesser',
+  'word.stress area': 'Spannungsquerschnitt',
 };

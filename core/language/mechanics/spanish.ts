@@ -39,6 +39,7 @@ export const spanish: MechanicsCatalogue = {
   'plot.snug': 'Asiento',
   'plot.elastic': 'Si todo quedara elástico',
   'plot.end': 'Fin del giro',
+  'derived.doubts': 'Tenga en cuenta en estas cifras',
   'plot.margins': 'Márgenes, el menor primero',
   'plot.asked-for': 'Lo que se pide',
   'plot.margin-holds': 'aguanta: {ratio} (al menos {needed})',
@@ -55,4 +56,93 @@ export const spanish: MechanicsCatalogue = {
   'plot.spread-by-round': 'Amplitud tras cada pasada',
   'plot.round': 'Pasada',
   'plot.spread-with-friction': 'Amplitud con fricción dispersa, media',
+
+  'remark.friction-low':
+    'Un rozamiento de {friction} es menor de lo que alcanzan los lubricantes (0,04; VDI 2230-1, tabla A5).',
+  'remark.friction-high':
+    'Con un rozamiento de {friction} las superficies están a punto de griparse (VDI 2230-1, tabla A5, clase E).',
+  'remark.nut-thin': 'Una tuerca de clase {nut} es baja: su rosca se arranca antes de que rompa el tornillo.',
+  'remark.nut-weaker': 'Una tuerca de clase {nut} es más débil que un tornillo {bolt}, que pide {needed}.',
+  'remark.nut-proof': 'La precarga supera la carga de prueba de la tuerca, {proofLoadN}.',
+  'remark.shank-yields': 'La caña fluye al apretar: {yieldShare} de su límite elástico.',
+  'remark.breaks-before': 'El tornillo rompe antes: su carga de rotura mínima es {tensileLoadN}.',
+  'remark.class-iso-898-1':
+    'ISO 898-1 abarca de M1,6 a M39, pasos finos desde M8; {class} en {thread} solo vale si lo dice el fabricante.',
+  'remark.class-iso-3506-1':
+    'ISO 3506-1 abarca sin acuerdo hasta M24; {class} en {thread} solo vale si lo dice el fabricante.',
+  'remark.class-astm-f3125': 'ASTM F3125 abarca roscas UNC; {class} en {thread} solo vale si lo dice el fabricante.',
+  'remark.class-sae-j429': 'SAE J429 abarca desde 1/4 in; {class} en {thread} solo vale si lo dice el fabricante.',
+  'remark.few-tests': '{count} ensayos dicen poco de la dispersión; diez es lo habitual.',
+  'remark.mixed-tests': 'A algunos ensayos les falta el par de la rosca: rosca y apoyo no se distinguen.',
+  'remark.grip-short':
+    'La longitud de apriete de {gripMm} es menor que la rosca engranada de {engagementMm}: un tornillo tan corto apenas se estira, unos micrómetros de asentamiento le quitan la precarga, y las cifras de su flexibilidad son aproximadas.',
+  'remark.past-yield':
+    'El tornillo fluye. Eso es para uniones y tornillos previstos para ello; no se reutiliza salvo que el fabricante lo permita, y las piezas deben soportar la precarga.',
+  'remark.may-yield':
+    'Con el rozamiento en su extremo inferior, el tornillo pasaría del límite elástico a este ángulo.',
+  'remark.may-break': 'Dentro del margen de rozamiento el tornillo rompería antes de llegar a este ángulo.',
+  'remark.near-breaking': 'Queda menos de una décima parte hasta la rotura del tornillo.',
+  'remark.no-snug':
+    'El ángulo se cuenta sin carga alguna; una unión real necesita antes un par de ajuste que la cierre.',
+  'remark.no-preload-left': 'Dispersión y pérdidas pueden no dejar precarga alguna.',
+  'remark.may-open': 'La unión puede abrirse: la carga axial quita todo lo que queda de la precarga.',
+  'remark.estimate':
+    'Son estimaciones: el dato del fabricante, las normas locales y la práctica habilitada van primero.',
+  'remark.in-line': 'La unión está apretada y cargada en el eje del tornillo; las piezas asientan planas.',
+  'remark.bearing-circle-of': 'El círculo de apoyo es el de {head}.',
+  'remark.hole-iso-273': 'El agujero es el de ISO 273, medio.',
+  'remark.hole-asme': 'El agujero es el de ASME B18.2.8, ajuste normal.',
+  'remark.all-thread': 'El tornillo lleva rosca en toda la longitud de apriete, pues no se da caña.',
+  'remark.parts-as-cone':
+    'Las piezas son justo tan anchas como el cono de deformación, pues no se da diámetro exterior.',
+  'remark.snug-closed': 'Al ajustar, las piezas asientan; lo que antes estaba abierto no cuenta.',
+  'remark.strength-untold':
+    'No se da la resistencia del tornillo: todo se toma como elástico, sea cual sea la precarga.',
+  'remark.law-bilinear':
+    'Supuesto: el acero es elástico hasta la fluencia y luego endurece en línea recta hasta la resistencia a {strainShare} de deformación plástica.',
+  'remark.law-smooth':
+    'Supuesto: el acero sigue una ley potencial por 0,2\u00a0% de deformación plástica en la fluencia y {strainShare} en la resistencia.',
+  'remark.what-may-yield': 'Caña, rosca libre y rosca engranada pueden fluir; cabeza y tuerca no.',
+  'remark.torsion-left-out':
+    'Se omite la torsión, pues no se da rozamiento: un tornillo girado por su tuerca fluye antes.',
+  'remark.prevailing-left-out': 'La parte del par autofrenante en la torsión se omite del punto de fluencia.',
+  'remark.careful-friction':
+    'El rozamiento en la rosca se toma como {friction}, el extremo superior de la clase B: es el que más tuerce el tornillo.',
+  'remark.embedding-estimated':
+    'El asentamiento se estima de Rz {roughnessUm} y el número de superficies (VDI 2230-1, tabla 5, de memoria).',
+  'remark.moduli-cold': 'Los módulos se toman a temperatura ambiente; fluencia lenta y relajación no se cuentan.',
+  'remark.factor-of-method':
+    'El factor de apriete es {factor}, el extremo superior para: {method} (VDI 2230-1, tabla A8, {had}).',
+  'remark.inner-strength-untold': 'No se da la resistencia de la tuerca o de la pieza roscada.',
+  'remark.engagement-untold': 'No se da la longitud de rosca engranada.',
+  'remark.endurance-range': 'La fórmula del límite de fatiga vale de 6 a 40 mm.',
+  'remark.slip-friction-untold': 'No se da el rozamiento entre las piezas apretadas.',
+  'remark.gasket-area-untold': 'No se da la superficie de junta por tornillo.',
+  'remark.head-bears-untold': 'No se dice lo que soporta la pieza bajo la cabeza.',
+  'remark.nut-bears-untold': 'No se dice lo que soporta la pieza bajo la tuerca.',
+
+  'word.read': 'leído',
+  'word.from memory': 'de memoria',
+  'word.elongation measured by ultrasound': 'alargamiento medido por ultrasonidos',
+  'word.elongation measured mechanically': 'alargamiento medido mecánicamente',
+  'word.yield controlled': 'controlado por fluencia',
+  'word.angle controlled': 'controlado por ángulo',
+  'word.hydraulic': 'hidráulico',
+  'word.torque wrench, torque found by tests on the joint': 'llave dinamométrica, par hallado por ensayos en la unión',
+  'word.torque wrench, friction estimated as class B': 'llave dinamométrica, rozamiento estimado como clase B',
+  'word.torque wrench, friction estimated as class A': 'llave dinamométrica, rozamiento estimado como clase A',
+  'word.impact wrench': 'llave de impacto',
+
+  'remark.passed-ceiling':
+    'Ningún apriete apunta por encima del techo, pero un tornillo llega a {peakN} mientras se aprietan otros.',
+  'remark.few-repeats': '{count} repeticiones; la norma pide {wanted}.',
+  'remark.no-point-at': 'Ningún punto a {targetNm}, que la norma pide.',
+  'remark.not-measured': 'No medido: se supone {percent} %, ancho completo o expandida.',
+
+  'remark.bolt-worked-out': '{bolt}: {worked}, calculado del perfil básico ({standard}), no dado.',
+  'remark.shank-no-section': 'La caña de {shankMm} no es un tramo de la longitud de apriete: dé su longitud como caña.',
+  'word.pitch diameter': 'diámetro medio',
+  'word.minor diameter': 'diámetro menor',
+  'word.root diameter': 'diámetro del núcleo',
+  'word.stress area': 'área resistente',
 };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import type { Warning } from '../../joint/warning.ts';
+import { remark } from '../../language/mechanics/remark.ts';
 import { evennessOf } from '../interaction/evenness.ts';
 import { byPosition, MOST_ROUNDS, ordersSchema, roundOrders } from '../interaction/rounds-request.ts';
 import { simulate } from '../interaction/simulate.ts';
@@ -82,8 +83,7 @@ export function roundTargets(request: RoundTargetsRequest): Result<RoundTargets>
 /** Neighbours may lift a bolt above what it is pulled to. */
 function passedBetweenPulls(peakN: number, ceilingN: number | undefined): readonly Warning[] {
   if (ceilingN === undefined || peakN <= ceilingN * (1 + 1e-9)) return [];
-  const message = `No pull aims above the ceiling, but a bolt comes to ${Math.ceil(peakN)} N while others are pulled.`;
-  return [{ field: 'ceilingN', message }];
+  return [{ field: 'ceilingN', ...remark('passed-ceiling', { peakN }) }];
 }
 
 function wantedFrom(request: RoundTargetsRequest): Result<WantedSteps> {

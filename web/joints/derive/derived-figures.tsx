@@ -1,9 +1,12 @@
 import type { Derivation } from '@clampwright/core/joint';
-import { sayDerivation } from '@clampwright/core/language';
+import { sayDerivation, sayMechanics, sayRemark } from '@clampwright/core/language';
+import { derivedPictures } from '@clampwright/core/picture';
 import { showNumber, type TorqueUnit } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
+import { Notice } from '../../parts/notice.tsx';
 import { TitleBlock } from '../../parts/title-block.tsx';
+import { PictureFigure } from '../../plots/picture-figure.tsx';
 
 interface DerivedFiguresProps {
   readonly derivation: Derivation;
@@ -16,7 +19,19 @@ export function DerivedFigures({ derivation, torqueUnit }: DerivedFiguresProps) 
   const language = useLanguage();
   return (
     <div className="derived">
+      {derivation.warnings && derivation.warnings.length > 0 ? (
+        <Notice kind="caution" title={sayMechanics(language, 'derived.doubts')}>
+          <ul className="caution-list">
+            {derivation.warnings.map((warning) => (
+              <li key={`${warning.field} ${warning.code}`}>{sayRemark(warning, language)}</li>
+            ))}
+          </ul>
+        </Notice>
+      ) : null}
       <TitleBlock cells={sayDerivation(derivation, torqueUnit, language)} />
+      {derivedPictures(derivation, torqueUnit, language).map((picture) => (
+        <PictureFigure key={picture.title} picture={picture} />
+      ))}
       <details className="working">
         <summary>{t('derive.working')}</summary>
         <ol className="working-steps">
