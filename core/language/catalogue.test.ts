@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LANGUAGES, type Language } from '../quantity/language.ts';
+import { careCatalogue } from './care/say.ts';
 import { fill, placeholders } from './catalogue.ts';
 import { mechanicsCatalogue } from './mechanics/say.ts';
 import { catalogue, say } from './say.ts';
@@ -10,6 +11,7 @@ type Texts = Readonly<Record<string, string>>;
 describe.each<readonly [string, (language: Language) => Texts]>([
   ['the trade', catalogue],
   ['plots and mechanics', mechanicsCatalogue],
+  ['the care of wrenches', careCatalogue],
 ])('the catalogues of %s', (_what, textsOf) => {
   it.each(others)('%s has exactly the keys of English', (language) => {
     expect(Object.keys(textsOf(language)).toSorted()).toEqual(Object.keys(textsOf('en')).toSorted());

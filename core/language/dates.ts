@@ -16,6 +16,13 @@ export function sayDate(isoDate: string, language: Language): string {
   return say(language, 'date.day', { day, month: say(language, `month.${month}`), year });
 }
 
+/** A month written out: `May 2027`, of an ISO 8601 day or month. */
+export function sayMonth(iso: string, language: Language): string {
+  const [year = '', digits] = iso.split('-');
+  const month = MONTHS.find((candidate) => candidate === Number(digits));
+  return month === undefined ? iso : `${say(language, `month.${month}`)} ${year}`;
+}
+
 /**
  * An instant written out, always in UTC and saying so: `4 March 2026, 10:11:12 UTC`.
  *

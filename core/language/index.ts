@@ -1,3 +1,6 @@
+export { type CareKey } from './care/catalogue.ts';
+export { sayDrift } from './care/drift.ts';
+export { sayCare } from './care/say.ts';
 export { type Catalogue, type Filling, fill, type Key, type Params, placeholders } from './catalogue.ts';
 export { sayChance } from './chance.ts';
 export { sayDate, sayInstant } from './dates.ts';

@@ -1,5 +1,6 @@
 import type { Picture } from '../plot/picture.ts';
 import { contributions } from './contributions.ts';
+import { decidedWrongly, valueAgainstLimits } from './decisions.ts';
 import { forcesOfRounds } from './forces-of-rounds.ts';
 import { givingWay } from './giving-way.ts';
 import { margins } from './margins.ts';
@@ -8,6 +9,7 @@ import { spreadOfPreload } from './spread-of-preload.ts';
 import { torqueOverAngle } from './torque-over-angle.ts';
 import { torqueShares } from './torque-shares.ts';
 import { torqueToPreload } from './torque-to-preload.ts';
+import { wrenchDeviations } from './wrench-deviations.ts';
 
 /** What is drawn of a calculation's result. Each drawing looks for what it needs and draws nothing of other results. */
 export function picturesOf(input: unknown, output: unknown, scribe: Scribe): readonly Picture[] {
@@ -20,5 +22,8 @@ export function picturesOf(input: unknown, output: unknown, scribe: Scribe): rea
     ...torqueShares(output, scribe),
     ...givingWay(output, scribe),
     ...forcesOfRounds(output, scribe),
+    ...wrenchDeviations(output, scribe),
+    ...valueAgainstLimits(input, output, scribe),
+    ...decidedWrongly(input, output, scribe),
   ];
 }

@@ -1,5 +1,11 @@
 export { canonical } from './canonical.ts';
 export type { FoldOptions } from './cell.ts';
+export {
+  type CertificateHand,
+  type Certified,
+  type CertifiedRun,
+  certificateDocument,
+} from './certificate-document.ts';
 export { type ChainHead, chain, headAfter, type Link, links, startOfChain } from './chain.ts';
 export * from './command.ts';
 export { decide } from './decide.ts';

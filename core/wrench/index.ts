@@ -2,6 +2,7 @@ export { assessTool } from './assess.ts';
 export * from './before-use-check.ts';
 export * from './calibration.ts';
 export * from './calibration-state.ts';
+export { type DeviationOn, type Drift, driftOf, type Outlook } from './drift.ts';
 export * from './evaluate-calibration.ts';
 export { toolNotices } from './notices.ts';
 export type { Notice, Objection } from './objection.ts';
