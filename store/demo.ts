@@ -44,6 +44,7 @@ async function remove(trx: Transaction): Promise<Result<undefined>> {
     'extensions',
     'assets',
     'own_rows',
+    'reference_standards',
     'people',
     'mappings',
     'devices',
@@ -57,17 +58,20 @@ async function remove(trx: Transaction): Promise<Result<undefined>> {
 /** What hangs on a flagged row goes before it. */
 async function removeParts(trx: Transaction): Promise<void> {
   const demoJobs = trx.selectFrom('jobs').select('id').where('demo', '=', 1);
-  for (const table of ['traces', 'seals', 'entries'] as const) {
+  for (const table of ['traces', 'seals', 'pulls', 'entries'] as const) {
     await trx.deleteFrom(table).where('job_id', 'in', demoJobs).execute();
   }
   await trx
     .deleteFrom('joint_revisions')
     .where('joint_id', 'in', trx.selectFrom('joints').select('id').where('demo', '=', 1))
     .execute();
-  await trx
-    .deleteFrom('calibrations')
-    .where('wrench_id', 'in', trx.selectFrom('wrenches').select('id').where('demo', '=', 1))
-    .execute();
+  const demoWrenches = trx.selectFrom('wrenches').select('id').where('demo', '=', 1);
+  const demoRecalls = trx.selectFrom('recalls').select('id').where('owner_id', 'in', demoWrenches);
+  await trx.deleteFrom('rechecks').where('owner_id', 'in', demoRecalls).execute();
+  for (const table of ['recalls', 'checks', 'whole_calibrations'] as const) {
+    await trx.deleteFrom(table).where('owner_id', 'in', demoWrenches).execute();
+  }
+  await trx.deleteFrom('calibrations').where('wrench_id', 'in', demoWrenches).execute();
   await trx
     .deleteFrom('sessions')
     .where('person_id', 'in', trx.selectFrom('people').select('id').where('demo', '=', 1))

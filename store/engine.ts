@@ -41,6 +41,8 @@ export interface SpooledEntry {
   readonly seq: number;
   readonly entry: string;
   readonly samples: Uint8Array | null;
+  /** What it does to the pulls by wrench and time, as JSON. */
+  readonly pull: string | null;
 }
 
 export interface Spool {

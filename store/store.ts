@@ -2,6 +2,7 @@ import type { Result } from '@clampwright/core/failure';
 import type { OwnRow } from '@clampwright/core/fastener';
 import { type Asset, assetSchema } from '@clampwright/core/record';
 import { type Adapter, adapterSchema, type Extension, extensionSchema } from '@clampwright/core/wrench';
+import { type Care, careOn } from './care.ts';
 import { type Demo, demoOn } from './demo.ts';
 import { type Devices, devicesOn } from './devices.ts';
 import type { Engine } from './engine.ts';
@@ -13,6 +14,8 @@ import { type LineDescriptions, lineDescriptionsOn } from './line-descriptions.t
 import { type Mappings, mappingsOn } from './mappings.ts';
 import { OWN_ROWS } from './own-rows.ts';
 import { type People, peopleOn } from './people.ts';
+import { type Pulls, pullsOn } from './pulls/index.ts';
+import { type References, referencesOn } from './references.ts';
 import { type Register, registerOn } from './register.ts';
 import { type Sessions, sessionsOn } from './sessions.ts';
 import { type Settings, settingsOn } from './settings.ts';
@@ -26,6 +29,9 @@ export interface Store {
   readonly jobs: Jobs;
   readonly joints: Joints;
   readonly wrenches: Wrenches;
+  readonly references: References;
+  readonly care: Care;
+  readonly pulls: Pulls;
   readonly adapters: Register<Adapter>;
   readonly extensions: Register<Extension>;
   readonly assets: Register<Asset>;
@@ -55,6 +61,9 @@ export function storeOn(engine: Engine, folder: string): Store {
     jobs: jobsOn({ engine, folded, statements }),
     joints: jointsOn(engine),
     wrenches: wrenchesOn(engine),
+    references: referencesOn(engine),
+    care: careOn(engine),
+    pulls: pullsOn(engine),
     adapters: registerOn<Adapter>(engine, { table: 'adapters', what: 'adapter', schema: adapterSchema }),
     extensions: registerOn<Extension>(engine, { table: 'extensions', what: 'extension', schema: extensionSchema }),
     assets: registerOn<Asset>(engine, { table: 'assets', what: 'asset', schema: assetSchema }),

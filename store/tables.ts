@@ -75,6 +75,39 @@ export interface CalibrationsTable {
   readonly summary: string;
 }
 
+/** What is said one thing after the other, of a wrench or of a recall. */
+export interface LogTable {
+  readonly id: string;
+  readonly owner_id: string;
+  readonly at: string;
+  readonly content: string;
+}
+
+/** A reference standard with each of its certificates, the newest last. */
+export interface ReferenceStandardsTable {
+  readonly id: string;
+  readonly number: number;
+  readonly demo: Flag;
+  readonly content: string;
+}
+
+/** Derived from the entries: every pull that stands, by wrench and time. Can be made anew at any time. */
+export interface PullsTable {
+  readonly wrench_id: string;
+  readonly taken_at: string;
+  readonly pull_id: string;
+  readonly job_id: string;
+  readonly joint_ref: string;
+  readonly stage: number;
+  readonly round: number;
+  readonly position: number;
+  readonly torque_nm: number;
+  readonly shown_nm: number;
+  readonly lower_nm: number | null;
+  readonly upper_nm: number | null;
+  readonly uncertainty_nm: number | null;
+}
+
 export interface PeopleTable {
   readonly id: string;
   readonly demo: Flag;
@@ -126,6 +159,12 @@ export interface Tables {
   readonly assets: RegisterTable;
   readonly own_rows: RegisterTable;
   readonly calibrations: CalibrationsTable;
+  readonly whole_calibrations: LogTable;
+  readonly reference_standards: ReferenceStandardsTable;
+  readonly checks: LogTable;
+  readonly recalls: LogTable;
+  readonly rechecks: LogTable;
+  readonly pulls: PullsTable;
   readonly people: PeopleTable;
   readonly sessions: SessionsTable;
   readonly mappings: MappingsTable;

@@ -1,4 +1,4 @@
-import { ok, type Result } from '@clampwright/core/failure';
+import { failed, ok, type Result } from '@clampwright/core/failure';
 import { canonical } from '@clampwright/core/record';
 import { type CalibrationSummary, calibrationSummarySchema, type Wrench, wrenchSchema } from '@clampwright/core/wrench';
 import { attempt, type Database, type Engine, type Transaction, transact } from './engine.ts';
@@ -6,11 +6,15 @@ import { type Adding, addTo, getFrom, type Kind, listOf, type Register } from '.
 
 /** A wrench in the register carries its current calibration: the newest by date, of one day the last added. */
 export interface Wrenches extends Register<Wrench> {
+  /** Notes where a wrench is kept and who has it; left out: nobody knows. */
+  hold(wrenchId: string, whereabouts: Whereabouts): Promise<Result<Wrench>>;
   /** Adds a calibration; none is ever changed, and the same one twice is kept once. */
   calibrate(wrenchId: string, calibration: CalibrationSummary): Promise<Result<Wrench>>;
   /** Every calibration in the order in which they were added. */
   calibrations(wrenchId: string): Promise<Result<readonly CalibrationSummary[]>>;
 }
+
+export type Whereabouts = Pick<Wrench, 'place' | 'heldBy'>;
 
 /** Without its calibrations, which are kept beside it. */
 const WRENCH: Kind<Wrench> = { table: 'wrenches', what: 'wrench', schema: wrenchSchema };
@@ -21,17 +25,50 @@ export function wrenchesOn(engine: Engine): Wrenches {
     add: (wrench, adding) => transact(engine, (trx) => add(trx, wrench, adding)),
     list: () => attempt(engine, () => list(reading)),
     get: (id) => attempt(engine, () => get(reading, id)),
+    hold: (id, whereabouts) => transact(engine, (trx) => hold(trx, id, whereabouts)),
     calibrate: (id, calibration) => transact(engine, (trx) => calibrate(trx, id, calibration)),
     calibrations: (id) => attempt(engine, () => calibrations(reading, id)),
   };
 }
 
 async function add(trx: Transaction, { calibration, ...wrench }: Wrench, adding?: Adding): Promise<Result<Wrench>> {
-  const added = await addTo(trx, WRENCH, wrench, adding);
+  const other = (await registered(trx)).find(({ id, serial }) => serial === wrench.serial && id !== wrench.id);
+  if (other)
+    return failed({
+      kind: 'conflict',
+      message: `${other.name} has the serial number ${wrench.serial} already.`,
+      current: other,
+    });
+  const stored = await getFrom(trx, WRENCH, wrench.id);
+  const added = await addTo(trx, WRENCH, stored.ok ? elsewhere(wrench, stored.value) : wrench, adding);
   return added.ok && calibration ? calibrate(trx, wrench.id, calibration) : added;
 }
 
-async function calibrate(trx: Transaction, wrenchId: string, calibration: CalibrationSummary): Promise<Result<Wrench>> {
+async function registered(db: Database): Promise<readonly Wrench[]> {
+  const wrenches = await listOf(db, WRENCH);
+  return wrenches.ok ? wrenches.value : [];
+}
+
+/** A wrench that was carried somewhere else is still the same. */
+const elsewhere = ({ place: _place, heldBy: _heldBy, ...wrench }: Wrench, { place, heldBy }: Whereabouts): Wrench => ({
+  ...wrench,
+  ...(place === undefined ? {} : { place }),
+  ...(heldBy === undefined ? {} : { heldBy }),
+});
+
+async function hold(trx: Transaction, id: string, whereabouts: Whereabouts): Promise<Result<Wrench>> {
+  const wrench = await getFrom(trx, WRENCH, id);
+  if (!wrench.ok) return wrench;
+  const content = canonical(elsewhere(wrench.value, whereabouts));
+  await trx.updateTable('wrenches').set({ content }).where('id', '=', id).execute();
+  return get(trx, id);
+}
+
+export async function calibrate(
+  trx: Transaction,
+  wrenchId: string,
+  calibration: CalibrationSummary,
+): Promise<Result<Wrench>> {
   const wrench = await getFrom(trx, WRENCH, wrenchId);
   if (!wrench.ok) return wrench;
   const before = await calibrationsOf(trx, wrenchId);

@@ -1,5 +1,6 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import { canonical, type Entry, type EntryDraft, type JobState, links, type Trace } from '@clampwright/core/record';
+import { pullChanges } from '../pulls/tools-taken.ts';
 import { sha256 } from '../sha256.ts';
 import { stateAfter } from './folded-jobs.ts';
 import type { Shelf, Shelved } from './shelf.ts';
@@ -75,7 +76,12 @@ function ownEntry({ seen, state }: Appending, id: string): readonly (readonly [s
 }
 
 function linked({ state, seen }: Appending, drafts: readonly EntryDraft[], traces: Traces): Decided {
-  const shelved = links(state, drafts, sha256).map((link) => ({ link, trace: traceOf(link.entry, traces) }));
+  const changeOf = pullChanges(state.joints.map(({ ref, tools }) => [ref, tools] as const));
+  const shelved = links(state, drafts, sha256).map((link) => ({
+    link,
+    trace: traceOf(link.entry, traces),
+    pull: changeOf(link.entry),
+  }));
   const entries = shelved.map(({ link }) => link.entry);
   for (const entry of entries) seen.set(entry.id, entry);
   return { entries, already: false, state: entries.reduce(stateAfter, state), shelved };

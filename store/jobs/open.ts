@@ -1,11 +1,13 @@
 import { failed, invalid, ok, type Result } from '@clampwright/core/failure';
 import type { Entry } from '@clampwright/core/record';
 import { transact } from '../engine.ts';
+import { pullChanges } from '../pulls/tools-taken.ts';
 import type { Appender } from './append.ts';
 import type { Appended } from './decided.ts';
 import { entryToRow, readEntries } from './entries.ts';
 import { stateOf } from './folded-jobs.ts';
 import { jobToRow } from './job.ts';
+import { putPull } from './shelf.ts';
 
 /** Stores a new job with the entries that it has so far; the same job twice is stored once. */
 export async function openJobIn(
@@ -19,7 +21,12 @@ export async function openJobIn(
     const stored = await readEntries(trx, state.jobId, { limit: entries.length });
     if (stored.length > 0) return sameJob(stored, entries);
     await trx.insertInto('jobs').values(jobToRow(state)).execute();
-    for (const entry of entries) await statements.insertEntry(trx, entryToRow(entry));
+    const changeOf = pullChanges();
+    for (const entry of entries) {
+      await statements.insertEntry(trx, entryToRow(entry));
+      const change = changeOf(entry);
+      if (change) await putPull(trx, statements, change);
+    }
     return ok({ entries, already: false });
   });
   if (result.ok && !result.value.already) folded.keep(state);

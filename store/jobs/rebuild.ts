@@ -1,9 +1,10 @@
 import { ok, type Result } from '@clampwright/core/failure';
 import type { Transaction } from '../engine.ts';
+import { addAllPulls } from '../pulls/backfill.ts';
 import { foldOnTo } from './folded-jobs.ts';
 import { jobToRow } from './job.ts';
 
-/** Makes the derived row of every job anew from its entries. */
+/** Makes what is derived of every job anew from its entries: its row, and its pulls by wrench and time. */
 export async function rebuildJobs(trx: Transaction): Promise<Result<number>> {
   const heads = await trx
     .selectFrom('entries')
@@ -16,5 +17,7 @@ export async function rebuildJobs(trx: Transaction): Promise<Result<number>> {
     const { id, demo: _, ...columns } = jobToRow(state);
     await trx.updateTable('jobs').set(columns).where('id', '=', id).execute();
   }
+  await trx.deleteFrom('pulls').execute();
+  await addAllPulls(trx);
   return ok(heads.length);
 }

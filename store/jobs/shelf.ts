@@ -1,5 +1,7 @@
 import type { Entry, Link, Trace } from '@clampwright/core/record';
 import type { Database, Spool, Transaction } from '../engine.ts';
+import { mendPull } from '../pulls/apply.ts';
+import type { PullChange } from '../pulls/pull-row.ts';
 import { entryFromText, findEntries } from './entries.ts';
 import type { AppendStatements } from './statements.ts';
 import { pack } from './traces.ts';
@@ -8,6 +10,8 @@ import { pack } from './traces.ts';
 export interface Shelved {
   readonly link: Link;
   readonly trace: Trace | undefined;
+  /** What it does to the pulls by wrench and time. */
+  readonly pull: PullChange | undefined;
 }
 
 /** Where entries go once they are decided: into the tables, or aside until all are known to be good. */
@@ -21,13 +25,17 @@ export interface Shelf {
 export const shelfOn = (trx: Transaction, statements: AppendStatements): Shelf => ({
   find: (ids) => findEntries(trx, statements, ids),
   put: async (shelved) => {
-    for (const { link, trace } of shelved) {
+    for (const { link, trace, pull } of shelved) {
       const { entry, text } = link;
       await statements.insertEntry(trx, { job_id: entry.jobId, seq: entry.seq, id: entry.id, entry: text });
+      if (pull) await putPull(trx, statements, pull);
       if (trace) await insertSamples(trx, entry, await pack(trace));
     }
   },
 });
+
+export const putPull = async (trx: Transaction, statements: AppendStatements, change: PullChange): Promise<void> =>
+  change.kind === 'add' ? void (await statements.insertPull(trx, change.row)) : mendPull(trx, change);
 
 export async function insertSamples(
   trx: Transaction,
@@ -41,9 +49,10 @@ export async function insertSamples(
 export const shelfAside = (db: Database, statements: AppendStatements, spool: Spool): Shelf => ({
   find: async (ids) => [...(await findEntries(db, statements, ids)), ...spool.find(ids).map(entryFromText)],
   put: async (shelved) => {
-    for (const { link, trace } of shelved) {
+    for (const { link, trace, pull } of shelved) {
       const { entry, text } = link;
-      spool.put({ id: entry.id, seq: entry.seq, entry: text, samples: trace ? await pack(trace) : null });
+      const samples = trace ? await pack(trace) : null;
+      spool.put({ id: entry.id, seq: entry.seq, entry: text, samples, pull: pull ? JSON.stringify(pull) : null });
     }
   },
 });

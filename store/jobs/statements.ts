@@ -1,5 +1,6 @@
 import type { Selectable } from 'kysely';
 import type { Database } from '../engine.ts';
+import type { PullRow } from '../pulls/pull-row.ts';
 import { statementOf } from '../statement.ts';
 import type { EntriesTable, JobsTable } from '../tables.ts';
 import type { movedJob } from './job.ts';
@@ -21,6 +22,26 @@ export const appendStatements = (db: Database) => ({
     db
       .insertInto('entries')
       .values({ job_id: slot('job_id'), seq: slot('seq'), id: slot('id'), entry: slot('entry') })
+      .compile(),
+  ),
+  insertPull: statementOf<PullRow>((slot) =>
+    db
+      .insertInto('pulls')
+      .values({
+        wrench_id: slot('wrench_id'),
+        taken_at: slot('taken_at'),
+        pull_id: slot('pull_id'),
+        job_id: slot('job_id'),
+        joint_ref: slot('joint_ref'),
+        stage: slot('stage'),
+        round: slot('round'),
+        position: slot('position'),
+        torque_nm: slot('torque_nm'),
+        shown_nm: slot('shown_nm'),
+        lower_nm: slot('lower_nm'),
+        upper_nm: slot('upper_nm'),
+        uncertainty_nm: slot('uncertainty_nm'),
+      })
       .compile(),
   ),
   moveJob: statementOf<ReturnType<typeof movedJob>>((slot) =>

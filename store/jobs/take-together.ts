@@ -1,12 +1,13 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import type { JobState } from '@clampwright/core/record';
 import { attempt, type Spool, transact } from '../engine.ts';
+import { pullChangeFrom } from '../pulls/pull-row.ts';
 import type { Appender } from './append.ts';
 import { findEntries } from './entries.ts';
 import { type Intake, NOTHING, type Tally, takeBatch, told } from './intake.ts';
 import { movedJob } from './job.ts';
 import { getState } from './reading.ts';
-import { insertSamples, shelfAside } from './shelf.ts';
+import { insertSamples, putPull, shelfAside } from './shelf.ts';
 
 /**
  * Takes a list in as a whole or not at all. It is decided aside, however slowly it comes, so that nobody waits for it;
@@ -69,8 +70,9 @@ async function storeSpooled(
     for (const page of spool.pages()) {
       const ids = page.map(({ id }) => id);
       if ((await findEntries(trx, statements, ids)).length > 0) return failed(MEANWHILE);
-      for (const { id, seq, entry, samples } of page) {
+      for (const { id, seq, entry, samples, pull } of page) {
         await statements.insertEntry(trx, { job_id: jobId, seq, id, entry });
+        if (pull !== null) await putPull(trx, statements, pullChangeFrom(pull));
         if (samples) await insertSamples(trx, { id, jobId }, samples);
       }
     }

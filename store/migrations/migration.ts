@@ -6,6 +6,8 @@ export interface Dialect {
   /** A whole number that counts upwards by itself and never gives the same number twice. */
   readonly counter: 'integer' | 'bigserial';
   readonly bytes: Extract<ColumnDataType, 'blob' | 'bytea'>;
+  /** Said at the end of a table whose rows lie in the order of its key; empty where the product has no such thing. */
+  readonly clustered: 'without rowid' | '';
   /** Statements that hold what is append-only, for the tables that this version of the schema made. */
   readonly guards: (version: number) => readonly string[];
 }

@@ -6,7 +6,12 @@ import type { Tables } from '../tables.ts';
 import { SqliteConnection, SqliteDriver } from './driver.ts';
 import { guardStatements } from './guards.ts';
 
-export const dialect: Dialect = { counter: 'integer', bytes: 'blob', guards: guardStatements };
+export const dialect: Dialect = {
+  counter: 'integer',
+  bytes: 'blob',
+  clustered: 'without rowid',
+  guards: guardStatements,
+};
 
 /** The query builder over one connection, and the way past it. */
 export function builderOn(handle: BetterSqlite.Database): Database {

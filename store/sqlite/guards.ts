@@ -22,6 +22,10 @@ const demoOf = (table: keyof Tables, id: string): string => `(select demo from $
 const OWN_DEMO = 'old.demo';
 const REGISTER = { keys: [['id']], demo: OWN_DEMO, fixed: { columns: ['id', 'demo'] } } as const;
 
+function log(table: keyof Tables, demo: string): Guard {
+  return { table, since: 4, keys: [['id']], demo, fixed: { columns: 'all' } };
+}
+
 const GUARDS: readonly Guard[] = [
   { table: 'jobs', keys: [['id']], demo: OWN_DEMO, fixed: { columns: ['id', 'demo'] } },
   {
@@ -50,6 +54,15 @@ const GUARDS: readonly Guard[] = [
     fixed: { columns: 'all' },
   },
   { table: 'people', keys: [['id']], demo: OWN_DEMO, fixed: { columns: ['id', 'demo'] } },
+  {
+    table: 'reference_standards',
+    since: 4,
+    keys: [['id', 'number']],
+    demo: OWN_DEMO,
+    fixed: { columns: 'all' },
+  },
+  ...(['whole_calibrations', 'checks', 'recalls'] as const).map((table) => log(table, demoOf('wrenches', 'owner_id'))),
+  log('rechecks', '(select demo from wrenches where id = (select owner_id from recalls where id = old.owner_id))'),
   { table: 'own_rows', since: 2, keys: [['id']], demo: OWN_DEMO, fixed: { columns: 'all' } },
 ];
 

@@ -11,6 +11,7 @@ import {
   pullNumber,
   wrench,
 } from '../workshop.ts';
+import { aCheck, recall, recheck, reference, summary, calibration as wholeCalibration } from './care.ts';
 import { freshStore, type OpenStore, valueOf } from './folder.ts';
 
 /** One of everything. */
@@ -31,7 +32,13 @@ async function fill(store: Store, word: string, demo: boolean): Promise<void> {
     maximumDeviationPercent: 1,
     expandedUncertaintyPercent: 1,
   };
-  valueOf(await store.wrenches.add({ ...wrench, id, calibration }, { demo }));
+  valueOf(await store.wrenches.add({ ...wrench, id, serial: word, calibration }, { demo }));
+  valueOf(await store.references.keep({ ...reference, id, serial: word }, { demo }));
+  const whole = { ...wholeCalibration, id, wrenchId: id };
+  valueOf(await store.care.calibrations.append(whole, { ...summary, calibrationId: id }));
+  valueOf(await store.care.checks.append({ ...aCheck, id, wrenchId: id }));
+  valueOf(await store.care.recalls.append({ ...recall, id, wrenchId: id }));
+  valueOf(await store.care.rechecks.append({ ...recheck, id, recallId: id }));
   valueOf(await store.adapters.add({ id, name: word, lengthMm: 50, angleDeg: 0 }, { demo }));
   valueOf(await store.extensions.add({ id, name: word, lengthMm: 50 }, { demo }));
   valueOf(await store.assets.add({ id, name: word, location: '' }, { demo }));
@@ -47,7 +54,13 @@ async function everything(store: Store): Promise<unknown> {
     jobs,
     entries: await Promise.all(jobs.map(({ id }) => store.jobs.entries(id))),
     joints: valueOf(await store.joints.list()),
+    pulls: valueOf(await store.pulls.of(wrench.id, {})),
     wrenches: valueOf(await store.wrenches.list()),
+    references: valueOf(await store.references.list()),
+    calibrations: valueOf(await store.care.calibrations.list()),
+    checks: valueOf(await store.care.checks.list()),
+    recalls: valueOf(await store.care.recalls.list()),
+    rechecks: valueOf(await store.care.rechecks.list()),
     adapters: valueOf(await store.adapters.list()),
     extensions: valueOf(await store.extensions.list()),
     assets: valueOf(await store.assets.list()),

@@ -1,5 +1,6 @@
 import { describe } from 'vitest';
 import { takesLongLists } from './append-many.ts';
+import { keepsCare } from './care.ts';
 import { keepsDemoApart } from './demo.ts';
 import type { OpenStore } from './folder.ts';
 import { keepsJobs } from './jobs.ts';
@@ -15,6 +16,7 @@ export function storeContract(product: string, open: OpenStore): void {
     keepsSideBySide(open);
     takesLongLists(open);
     keepsRegisters(open);
+    keepsCare(open);
     keepsPeople(open);
     keepsDemoApart(open);
     keepsSigningKey(open);
