@@ -1,3 +1,5 @@
+export { type DueDay, renderCalendar } from './calendar.ts';
 export { renderCsv } from './csv.ts';
 export { renderHtml } from './html/render-html.ts';
+export { type Label, renderLabels } from './labels.ts';
 export { renderPdf } from './pdf/render-pdf.ts';

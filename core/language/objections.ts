@@ -15,6 +15,8 @@ export function sayObjection(objection: Objection, language: Language, torqueUni
   switch (code) {
     case 'never-calibrated':
       return say(language, 'objection.never-calibrated');
+    case 'found-off':
+      return say(language, 'objection.found-off', { on: sayDate(objection.calibratedOn, language) });
     case 'calibration-overdue':
       return say(language, 'objection.calibration-overdue', { due: sayDate(objection.dueOn, language) });
     case 'impossible-adapter':

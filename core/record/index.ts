@@ -19,6 +19,7 @@ export { findCell, fold, foldOn } from './fold.ts';
 export { uuidV7, uuidV8 } from './identity.ts';
 export { openJob } from './open.ts';
 export { plotCaption, plotTable } from './plot-table.ts';
+export { type RecallShown, recallDocument } from './recall-document.ts';
 export { recordDocument } from './record-document.ts';
 export { keyFingerprint, publicKeyOf, sealChain, sealHolds } from './seal.ts';
 export type { Attempt, CellState, JobState, JointState, Need } from './state.ts';

@@ -22,6 +22,8 @@ export const assessTool = (tool: Tool, content: JointContent, onDate: string): r
 function calibrationStands({ wrench }: Tool, _: JointContent, onDate: string): readonly Objection[] {
   const daysLeft = daysToCalibration(wrench, onDate);
   if (!wrench.calibration || daysLeft === undefined) return [{ code: 'never-calibrated' }];
+  if (wrench.calibration.conforms === false)
+    return [{ code: 'found-off', calibratedOn: wrench.calibration.calibratedOn }];
   if (daysLeft >= 0) return [];
   return [{ code: 'calibration-overdue', dueOn: wrench.calibration.dueOn, daysOver: -daysLeft }];
 }

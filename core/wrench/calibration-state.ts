@@ -1,6 +1,6 @@
 import type { Wrench } from './wrench.ts';
 
-export type CalibrationState = 'never' | 'valid' | 'soon' | 'overdue';
+export type CalibrationState = 'never' | 'off' | 'valid' | 'soon' | 'overdue';
 
 /** Time enough to send a wrench away and have it back (common practice). */
 const SOON_DAYS = 30;
@@ -13,6 +13,15 @@ const SOON_DAYS = 30;
 export function calibrationState(wrench: Wrench, onDate: string): CalibrationState {
   const daysLeft = daysToCalibration(wrench, onDate);
   if (daysLeft === undefined) return 'never';
+  if (wrench.calibration?.conforms === false) return 'off';
+  return stateAfter(daysLeft);
+}
+
+/** A day on which something is due, seen from another; valid to its end. */
+export const dueState = (dueOn: string, onDate: string): 'valid' | 'soon' | 'overdue' =>
+  stateAfter(dayNumber(dueOn) - dayNumber(onDate));
+
+function stateAfter(daysLeft: number): 'valid' | 'soon' | 'overdue' {
   if (daysLeft < 0) return 'overdue';
   return daysLeft <= SOON_DAYS ? 'soon' : 'valid';
 }

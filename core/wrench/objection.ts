@@ -1,6 +1,7 @@
 /** What speaks against taking a tool for a joint, as data. Stage and round count from 1. */
 export type Objection =
   | { readonly code: 'never-calibrated' }
+  | { readonly code: 'found-off'; readonly calibratedOn: string }
   | { readonly code: 'calibration-overdue'; readonly dueOn: string; readonly daysOver: number }
   | {
       readonly code: 'impossible-adapter';

@@ -83,13 +83,18 @@ export function rejudged(recall: Recall, affected: readonly PullInDoubt[]): read
     };
     return { pull, under, outside: Math.max(...ASSUMPTIONS.map((assumption) => under[assumption].outside)) };
   });
-  return lines.toSorted(gravestFirst);
+  return lines.toSorted((a, b) => gravestFirst(a, b));
 }
 
 const GRAVEST = ['CC3', undefined, 'CC2', 'CC1'] as const;
 
-const gravestFirst = (a: RecallLine, b: RecallLine): number =>
-  GRAVEST.indexOf(a.pull.consequenceClass) - GRAVEST.indexOf(b.pull.consequenceClass) || b.outside - a.outside;
+/** Order of lines; by the greatest chance over the assumptions, or by that of one. */
+export const gravestFirst = (a: RecallLine, b: RecallLine, assumption?: Assumption): number =>
+  GRAVEST.indexOf(a.pull.consequenceClass) - GRAVEST.indexOf(b.pull.consequenceClass) ||
+  outsideOf(b, assumption) - outsideOf(a, assumption);
+
+const outsideOf = ({ under, outside }: RecallLine, assumption: Assumption | undefined): number =>
+  assumption === undefined ? outside : under[assumption].outside;
 
 function again(pull: PullInDoubt, { before, found }: Recall, share: number): Rejudged {
   const { torqueNm: judgedNm, shownNm, lowerNm: lower, upperNm: upper, expandedUncertaintyNm = 0 } = pull;

@@ -29,6 +29,8 @@ export const calibrationSummarySchema = z.strictObject({
   expandedUncertaintyPercent: z.number().min(0),
   /** Absent in summaries that were typed from a paper: then the two figures above hold over the whole range. */
   points: z.array(calibratedPointSchema).min(1).max(60).optional(),
+  /** False: it was found and left off, and must not be used. */
+  conforms: z.literal(false).optional(),
   /** The whole calibration, where it is kept here. */
   calibrationId: z.uuid().optional(),
 });

@@ -1,4 +1,5 @@
 import type { Block, Document } from '@clampwright/core/record';
+import { collect } from './collect.ts';
 import { setDrawing } from './drawing-block.ts';
 import { setFacts, setFigures } from './facts-block.ts';
 import { setNote } from './note-block.ts';
@@ -68,13 +69,4 @@ function roomFor(next: Block | undefined): number {
     case undefined:
       return 70;
   }
-}
-
-function collect(pdf: PDFKit.PDFDocument): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
-  return new Promise((resolve, reject) => {
-    pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-    pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    pdf.on('error', reject);
-  });
 }

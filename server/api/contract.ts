@@ -9,7 +9,19 @@ import {
   jobSheetSchema,
   traceSchema,
 } from '@clampwright/core/record';
-import { adapterSchema, calibrationSummarySchema, extensionSchema, wrenchSchema } from '@clampwright/core/wrench';
+import {
+  adapterSchema,
+  assumptionSchema,
+  beforeUseCheckSchema,
+  calibrationSchema,
+  calibrationSummarySchema,
+  extensionSchema,
+  pullInDoubtSchema,
+  recallSchema,
+  recheckSchema,
+  referenceStandardSchema,
+  wrenchSchema,
+} from '@clampwright/core/wrench';
 import { z } from 'zod';
 
 /* What goes over the wire. The client imports the types of this file and nothing else of the server. */
@@ -136,10 +148,117 @@ export const toolboxSchema = z.strictObject({
 export type Toolbox = z.infer<typeof toolboxSchema>;
 export const newCalibrationSchema = calibrationSummarySchema;
 
+/** All that is known of the care of one wrench. */
+export const wrenchCareSchema = z.strictObject({
+  wrench: wrenchSchema,
+  /** Every calibration in the order in which it was added, also those typed from paper. */
+  summaries: z.array(calibrationSummarySchema),
+  /** Those with their readings, in the order of time. */
+  calibrations: z.array(calibrationSchema),
+  checks: z.array(beforeUseCheckSchema),
+  recalls: z.array(recallSchema),
+  /** Pulls since the last calibration. */
+  pullsSince: z.number().int(),
+});
+export type WrenchCare = z.infer<typeof wrenchCareSchema>;
+
+/** Where a wrench is kept and who has it; left out: nobody knows. */
+export const whereaboutsSchema = z.strictObject({
+  place: z.string().trim().min(1).max(200).optional(),
+  heldBy: z.string().trim().min(1).max(100).optional(),
+});
+export type Whereabouts = z.infer<typeof whereaboutsSchema>;
+
+export const keptCalibrationSchema = z.strictObject({ calibration: calibrationSchema, wrench: wrenchSchema });
+
+/** A comparison that the simulated wrench makes with a simulated reference. */
+export const simulatedComparisonSchema = z.strictObject({ indicatedNm: z.number(), referenceNm: z.number() });
+
+/** What wants to be calibrated, by day or by pulls, the most urgent first. */
+export const dueItemSchema = z.strictObject({
+  kind: z.enum(['wrench', 'reference']),
+  id: z.uuid(),
+  name: z.string(),
+  serial: z.string(),
+  place: z.string().optional(),
+  certificate: z.string().optional(),
+  calibratedOn: z.iso.date().optional(),
+  /** Absent: never calibrated. */
+  dueOn: z.iso.date().optional(),
+  state: z.enum(['never', 'off', 'overdue', 'soon', 'valid']),
+  pullsSince: z.number().int().optional(),
+});
+export type DueItem = z.infer<typeof dueItemSchema>;
+
+/** Opens a recall: the server finds the last good calibration and the errors that were found. */
+export const newRecallSchema = z.strictObject({
+  id: z.uuid(),
+  /** The calibration that found the wrench off. */
+  calibrationId: z.uuid(),
+  /** What happened to it; left out: nothing is known, it was found off. */
+  dropped: z.strictObject({ at: instantSchema, what: z.string().trim().min(3).max(2000) }).optional(),
+});
+export type NewRecall = z.infer<typeof newRecallSchema>;
+
+/** A recall in a list. */
+export const recallListItemSchema = z.strictObject({
+  recall: recallSchema,
+  wrench: wrenchSchema,
+  pulls: z.number().int(),
+  /** Pulls about which something was done. */
+  rechecked: z.number().int(),
+});
+export type RecallListItem = z.infer<typeof recallListItemSchema>;
+
+/** What a pull was worth under one assumption. */
+const rejudgedSchema = z.strictObject({
+  /** At the fastener, the error taken off. */
+  torqueNm: z.number(),
+  standardUncertaintyNm: z.number(),
+  verdict: z.enum(['within', 'under', 'over']),
+  below: z.number(),
+  above: z.number(),
+  outside: z.number(),
+});
+export const recallQuerySchema = z.strictObject({
+  assumption: assumptionSchema
+    .optional()
+    .describe('sorts by the chance under this one; left out: by the greatest of the three'),
+  offset: z.coerce.number().int().min(0).default(0),
+  limit: z.coerce.number().int().min(1).max(1000).default(200),
+});
+/** A page of the list to go out with, the gravest first. */
+export const recallPageSchema = z.strictObject({
+  recall: recallSchema,
+  wrench: wrenchSchema,
+  lines: z.array(
+    z.strictObject({
+      pull: pullInDoubtSchema,
+      under: z.record(assumptionSchema, rejudgedSchema),
+      /** The greatest chance of lying outside, over the assumptions. */
+      outside: z.number(),
+      /** What was done about it last. */
+      recheck: recheckSchema.optional(),
+    }),
+  ),
+  total: z.number().int(),
+  rechecked: z.number().int(),
+  /** Expected number of pulls outside their limits, under each assumption. */
+  expectedOutside: z.record(assumptionSchema, z.number()),
+});
+export type RecallPage = z.infer<typeof recallPageSchema>;
+
+export const newRecheckSchema = recheckSchema.pick({ id: true, pullId: true, outcome: true, note: true });
+export type NewRecheck = z.infer<typeof newRecheckSchema>;
+
 export const todaySchema = z.strictObject({
   jobs: z.array(jobListItemSchema),
   /** Calibration overdue or due within 30 days. */
-  wrenches: z.array(z.strictObject({ wrench: wrenchSchema, state: z.enum(['never', 'overdue', 'soon']) })),
+  wrenches: z.array(z.strictObject({ wrench: wrenchSchema, state: z.enum(['never', 'off', 'overdue', 'soon']) })),
+  /** Reference standards likewise. */
+  references: z.array(z.strictObject({ reference: referenceStandardSchema, state: z.enum(['overdue', 'soon']) })),
+  /** Recalls with pulls about which nothing was done yet. */
+  recalls: z.array(recallListItemSchema),
   /** Joints of closed jobs that want to be tightened again. */
   retorques: z.array(
     z.strictObject({

@@ -16,8 +16,13 @@ import {
 } from '@clampwright/core/record';
 import {
   adapterSchema,
+  beforeUseCheckSchema,
+  calibrationSchema,
   calibrationSummarySchema,
   extensionSchema,
+  recallSchema,
+  recheckSchema,
+  referenceStandardSchema,
   toolSchema,
   wrenchSchema,
 } from '@clampwright/core/wrench';
@@ -28,6 +33,8 @@ import * as contract from './contract.ts';
 export const NAMED_SHAPES: Readonly<Record<string, z.ZodType>> = {
   Adapter: adapterSchema,
   Asset: assetSchema,
+  BeforeUseCheck: beforeUseCheckSchema,
+  Calibration: calibrationSchema,
   CalibrationSummary: calibrationSummarySchema,
   Command: commandSchema,
   CommandResult: contract.commandResultSchema,
@@ -53,6 +60,9 @@ export const NAMED_SHAPES: Readonly<Record<string, z.ZodType>> = {
   Problem: contract.problemSchema,
   Pull: pullSchema,
   RecordFile: recordFileSchema,
+  Recall: recallSchema,
+  Recheck: recheckSchema,
+  ReferenceStandard: referenceStandardSchema,
   Seal: sealSchema,
   Session: contract.sessionSchema,
   Stage: stageSchema,

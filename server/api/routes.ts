@@ -3,10 +3,13 @@ import { z } from 'zod';
 import { anybody } from './access.ts';
 import { addAsset, listAssets } from './assets.ts';
 import { calculations, listCalculations } from './calc.ts';
+import { keepCalibration, showCalibration } from './calibrations.ts';
+import { addCheck, holdWrench, showCare } from './care.ts';
 import { postCommand } from './commands.ts';
 import { removeDemo } from './demo.ts';
 import { devices } from './devices.ts';
 import { openApi } from './document.ts';
+import { dueCalendar, dueLabels, listDue } from './due.ts';
 import { json } from './gives.ts';
 import { health } from './health.ts';
 import { importFile } from './imports.ts';
@@ -18,7 +21,9 @@ import { guess, listMappings, saveMapping } from './mappings.ts';
 import { addOwnRow, listOwnRows } from './own-rows.ts';
 import { addPerson, listPeople } from './people.ts';
 import { sendPulls } from './pulls.ts';
+import { addRecheck, listRecalls, openRecall, recallPapers, showRecall } from './recalls.ts';
 import { records } from './records.ts';
+import { keepReference, listReferences, showReference } from './references.ts';
 import { type Route, route } from './route.ts';
 import { showSession, signIn, signOut } from './session.ts';
 import type { Shape } from './shapes.ts';
@@ -74,6 +79,22 @@ export const ROUTES: readonly Route[] = [
   ...shelves,
   listCalibrations,
   addCalibration,
+  showCare,
+  holdWrench,
+  addCheck,
+  showCalibration,
+  keepCalibration,
+  listReferences,
+  showReference,
+  keepReference,
+  listRecalls,
+  openRecall,
+  showRecall,
+  addRecheck,
+  ...recallPapers,
+  listDue,
+  dueCalendar,
+  dueLabels,
   listAssets,
   addAsset,
   listOwnRows,

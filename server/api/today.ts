@@ -1,11 +1,13 @@
 import { ok } from '@clampwright/core/failure';
-import { calibrationState, type Wrench } from '@clampwright/core/wrench';
+import { referenceState, type Wrench } from '@clampwright/core/wrench';
 import type { JobSummary } from '@clampwright/store';
 import { z } from 'zod';
+import { dueItems } from '../care/due-items.ts';
 import { anybody } from './access.ts';
-import { type Today, todaySchema } from './contract.ts';
+import { type DueItem, type Today, todaySchema } from './contract.ts';
 import { json } from './gives.ts';
 import { jobListItem } from './jobs.ts';
+import { recallItems } from './recalls.ts';
 import { route } from './route.ts';
 
 export const today = route({
@@ -20,17 +22,29 @@ export const today = route({
     if (!jobs.ok) return jobs;
     const wrenches = await store.wrenches.list();
     if (!wrenches.ok) return wrenches;
+    const today = now().toISOString().slice(0, 10);
+    const due = await dueItems(store, today);
+    if (!due.ok) return due;
+    const references = await store.references.list();
+    if (!references.ok) return references;
+    const recalls = await recallItems(store);
+    if (!recalls.ok) return recalls;
     return ok({
       jobs: jobs.value.filter(({ status }) => status !== 'closed').map(jobListItem),
-      wrenches: wrenches.value.flatMap((wrench) => calling(wrench, now().toISOString())),
+      wrenches: due.value.flatMap((item) => calling(item, wrenches.value)),
+      references: references.value.flatMap((reference) => {
+        const state = referenceState(reference, today);
+        return state === 'valid' ? [] : [{ reference, state }];
+      }),
+      recalls: recalls.value.filter(({ pulls, rechecked }) => rechecked < pulls),
       retorques: jobs.value.flatMap((job) => retorquesOf(job, jobs.value)),
     });
   },
 });
 
-function calling(wrench: Wrench, onDate: string): Today['wrenches'] {
-  const state = calibrationState(wrench, onDate);
-  return state === 'valid' ? [] : [{ wrench, state }];
+function calling({ id, state }: DueItem, wrenches: readonly Wrench[]): Today['wrenches'] {
+  const wrench = wrenches.find((one) => one.id === id);
+  return wrench === undefined || state === 'valid' ? [] : [{ wrench, state }];
 }
 
 /** A joint is to be tightened again until a later job on the same asset has done it and asks for the same in its turn. */

@@ -4,9 +4,9 @@ import type { PullInDoubt } from '@clampwright/core/wrench';
 import { attempt, type Database, type Engine } from '../engine.ts';
 import type { PullRow } from './pull-row.ts';
 
-/** From one instant to another, both included; left out: without end. */
+/** After one instant, up to another; left out: without end. */
 export interface Span {
-  readonly from?: string | undefined;
+  readonly after?: string | undefined;
   readonly to?: string | undefined;
 }
 
@@ -26,13 +26,13 @@ export function pullsOn(engine: Engine): Pulls {
 }
 
 /** Before and after every instant there is. */
-const ALWAYS = { from: '0', to: '9999-12-31T23:59:59.999Z' };
+const ALWAYS = { after: '0', to: '9999-12-31T23:59:59.999Z' };
 
-function within(db: Database, wrenchId: string, { from = ALWAYS.from, to = ALWAYS.to }: Span) {
+function within(db: Database, wrenchId: string, { after = ALWAYS.after, to = ALWAYS.to }: Span) {
   return db
     .selectFrom('pulls')
     .where('wrench_id', '=', wrenchId)
-    .where('taken_at', '>=', from)
+    .where('taken_at', '>', after)
     .where('taken_at', '<=', to);
 }
 

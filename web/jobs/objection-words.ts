@@ -16,6 +16,8 @@ export function objectionWords(objection: Objection, { t, language, unit }: Mann
   switch (objection.code) {
     case 'never-calibrated':
       return t('objection.never-calibrated');
+    case 'found-off':
+      return t('objection.found-off', { on: showDate(objection.calibratedOn, language) });
     case 'calibration-overdue':
       return t('objection.calibration-overdue', {
         on: showDate(objection.dueOn, language),

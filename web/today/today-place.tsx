@@ -13,6 +13,7 @@ import { UsualCautions } from '../parts/usual-cautions.tsx';
 import { DemoBanner } from './demo-banner.tsx';
 import { DueCalibrations } from './due-calibrations.tsx';
 import { DueRetorques } from './due-retorques.tsx';
+import { OpenRecalls } from './open-recalls.tsx';
 import { todayQuery } from './today-query.ts';
 import '../jobs/jobs.css';
 import './today.css';
@@ -38,6 +39,7 @@ function TodaySheets({ today }: { readonly today: Today }) {
   const { t } = useTranslation();
   return (
     <>
+      <OpenRecalls recalls={today.recalls} />
       <Sheet title={t('today.jobs')} side={<Link to="/jobs">{t('today.all-jobs')}</Link>}>
         {today.jobs.length === 0 ? (
           <EmptyState title={t('today.no-jobs')} text={t('today.no-jobs-text')}>
@@ -52,7 +54,7 @@ function TodaySheets({ today }: { readonly today: Today }) {
         )}
       </Sheet>
       <div className="today-due">
-        <DueCalibrations wrenches={today.wrenches} />
+        <DueCalibrations wrenches={today.wrenches} references={today.references} />
         <DueRetorques retorques={today.retorques} />
       </div>
     </>

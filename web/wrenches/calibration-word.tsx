@@ -2,7 +2,7 @@ import { type CalibrationState, calibrationState, daysToCalibration, type Wrench
 import { useTranslation } from 'react-i18next';
 import { type StateKind, StateWord } from '../parts/state-word.tsx';
 
-const KINDS = { never: 'bad', overdue: 'bad', soon: 'soon', valid: 'good' } as const satisfies Record<
+const KINDS = { never: 'bad', off: 'bad', overdue: 'bad', soon: 'soon', valid: 'good' } as const satisfies Record<
   CalibrationState,
   StateKind
 >;

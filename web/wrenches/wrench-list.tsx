@@ -33,7 +33,7 @@ export function WrenchList({ wrenches, onCalibrate }: WrenchListProps) {
   );
 }
 
-const URGENCY = ['overdue', 'never', 'soon', 'valid'] as const;
+const URGENCY = ['off', 'overdue', 'never', 'soon', 'valid'] as const;
 
 interface WrenchRowProps {
   readonly wrench: Wrench;

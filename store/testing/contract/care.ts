@@ -141,7 +141,7 @@ export function keepsCare(open: OpenStore): void {
       const store = await withWrench(open);
       const jobId = await jobWithPulls(store, 'first', 6);
       await jobWithPulls(store, 'second', 3);
-      const span = { from: instant(12), to: instant(14) };
+      const span = { after: instant(11), to: instant(14) };
       const pulls = valueOf(await store.pulls.of(wrench.id, span));
       expect(pulls).toHaveLength(4);
       expect(valueOf(await store.pulls.count(wrench.id, span))).toBe(4);
