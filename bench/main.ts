@@ -10,6 +10,7 @@ const BENCHMARKS = {
   'monte-carlo': async () => (await import('./monte-carlo.ts')).run(),
   'page-load': async () => (await import('./page-load.ts')).run(),
   'joint-mechanics': async () => (await import('./joint-mechanics.ts')).run(),
+  'elastic-interaction': async () => (await import('./elastic-interaction.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
 

@@ -4,6 +4,7 @@ import { ASSEMBLY_SOURCES } from './checks/assembly.ts';
 import { BOLTING_SOURCES } from './checks/bolting.ts';
 import { CALIBRATION_SOURCES } from './checks/calibration.ts';
 import { DECISION_SOURCES } from './checks/decisions.ts';
+import { INTERACTION_SOURCES } from './checks/interaction.ts';
 import { JOINT_STIFFNESS_SOURCES } from './checks/joint-stiffness.ts';
 import { ORDER_SOURCES } from './checks/orders.ts';
 import { STRENGTH_SOURCES } from './checks/strength.ts';
@@ -22,6 +23,7 @@ export const SOURCES: readonly Source[] = [
   ...UNIT_SOURCES,
   ...ADAPTER_SOURCES,
   ...ORDER_SOURCES,
+  ...INTERACTION_SOURCES,
   ...JOINT_STIFFNESS_SOURCES,
   ...STRUCTURAL_PRELOAD_SOURCES,
   ...TURN_SOURCES,

@@ -1,3 +1,4 @@
+export { endlessBeam, freeBeam } from './interaction/beam-on-bed.ts';
 export {
   type ElasticInteraction,
   type ElasticInteractionRequest,
@@ -5,6 +6,10 @@ export {
   elasticInteractionRequestSchema,
 } from './interaction/elastic-interaction.ts';
 export { type InteractionModel, modelSchema } from './interaction/model-schema.ts';
+export { kei, plateClosing, plateFigures } from './interaction/plate-on-bed.ts';
+export { ringClosing } from './interaction/ring-model.ts';
+export { simulate } from './interaction/simulate.ts';
+export { matrixOf } from './interaction/square-matrix.ts';
 export { type DrawnSpot, type JointDrawing, jointDrawing } from './joint-drawing.ts';
 export * from './layout.ts';
 export * from './order-request.ts';
