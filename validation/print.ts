@@ -1,4 +1,5 @@
 import { type Check, outcomeOf, type Source } from './check.ts';
+import { reportCurves } from './curves/report.ts';
 import { SOURCES } from './sources.ts';
 
 const WIDTHS = [46, 26, 26, 12] as const;
@@ -25,6 +26,13 @@ function section({ source, howWeHaveIt, checks }: Source): { readonly text: stri
     text: [...head, ...lines.map(({ text }) => text), ''].join('\n'),
     misses: lines.filter(({ holds }) => !holds).length,
   };
+}
+
+const [option, folder] = process.argv.slice(2);
+if (option === '--curves') {
+  if (folder === undefined) throw new Error('--curves wants the folder of the measured curves');
+  process.stdout.write(`${reportCurves(folder)}\n`);
+  process.exit(0);
 }
 
 const sections = SOURCES.map(section);

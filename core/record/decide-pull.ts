@@ -9,9 +9,10 @@ import { canonical } from './canonical.ts';
 import type { IncomingPull } from './command.ts';
 import type { DecisionContext } from './decision-context.ts';
 import { digestOf, type Sha256 } from './digest.ts';
-import type { CellRef, EntryBody, Judgement, Pull } from './entry.ts';
+import type { CellRef, EntryBody, JobJoint, Judgement, Pull } from './entry.ts';
 import { findCell } from './fold.ts';
 import type { CellState, JobState, JointState } from './state.ts';
+import { doubted, isWrongWay, type TraceEvidence, traceEvidence } from './trace-evidence.ts';
 
 /** Places an incoming pull, works out what reached the fastener, and judges it. */
 export function recordPull(
@@ -36,7 +37,14 @@ export function recordPull(
   const step = stepOf(joint, cell.value.ref);
   const reading = readingAtFastener(incoming, step, tool.value);
   if (!reading.ok) return reading;
-  const pull = pullOf(incoming, cell.value.ref, tool.value, reading.value, context.sha256);
+  if (incoming.trace && isWrongWay(incoming.trace, step))
+    return invalid(
+      'trace',
+      'the trace is one of loosening, which is not judged as tightening',
+      'a trace of tightening',
+    );
+  const read = readTrace(state, joint, { incoming, cell: cell.value.ref, tool: tool.value, step }, context);
+  const pull = pullOf(incoming, cell.value.ref, tool.value, reading.value, read, context.sha256);
   const judgement = judgedIn(state, joint, cell.value, pull, tool.value, context.now);
   return ok({ kind: 'pull', pull, judgement });
 }
@@ -51,15 +59,20 @@ export function judgedIn(
   now: string,
 ): Judgement {
   const step = stepOf(joint, cell.ref);
-  const sheetJoint = state.sheet.joints.find(({ ref }) => ref === joint.ref);
-  if (!sheetJoint) throw new Error('a joint of the state stands on the sheet');
   const judgement = judgePull(step, pull.reading, {
     carriedDeg: cell.carriedDeg,
     tool,
-    decisionRule: sheetJoint.joint.content.decisionRule,
+    decisionRule: sheetJointOf(state, joint).joint.content.decisionRule,
   });
-  const { verdict, reasons } = wantsRework(cell, joint) ? unproven(judgement) : judgement;
+  const told = doubted(judgement, step, pull.trace);
+  const { verdict, reasons } = wantsRework(cell, joint) ? unproven(told) : told;
   return { ...judgement, verdict, reasons: [...reasons, ...notices(state, joint, cell, pull, now)] };
+}
+
+function sheetJointOf({ sheet }: JobState, { ref }: JointState): JobJoint {
+  const joint = sheet.joints.find((candidate) => candidate.ref === ref);
+  if (!joint) throw new Error('a joint of the state stands on the sheet');
+  return joint;
 }
 
 /** A fastener that is tight already reaches the number without turning: without rework nothing proves it. */
@@ -67,7 +80,10 @@ function wantsRework({ verdict }: CellState, { rework }: JointState): boolean {
   return verdict === 'over' || verdict === 'doubtful' || (verdict === 'under' && !rework.underContinues);
 }
 
-function unproven({ verdict, reasons }: Judgement): Pick<Judgement, 'verdict' | 'reasons'> {
+function unproven({
+  verdict,
+  reasons,
+}: Pick<Judgement, 'verdict' | 'reasons'>): Pick<Judgement, 'verdict' | 'reasons'> {
   return { verdict: verdict === 'within' ? 'doubtful' : verdict, reasons: [...reasons, { code: 'not-reworked' }] };
 }
 
@@ -190,7 +206,33 @@ function angleAtFastener(shownDeg: number, torqueNm: number, step: Step, tool: T
   return shownDeg - windUpDeg(torqueNm, step.angleFromNm ?? 0, stiffness);
 }
 
-function pullOf(incoming: IncomingPull, cell: CellRef, tool: Tool, reading: Pull['reading'], sha256?: Sha256): Pull {
+function readTrace(
+  state: JobState,
+  joint: JointState,
+  {
+    incoming,
+    cell,
+    tool,
+    step,
+  }: { readonly incoming: IncomingPull; readonly cell: CellRef; readonly tool: Tool; readonly step: Step },
+  { learned }: DecisionContext,
+): TraceEvidence | undefined {
+  if (!incoming.trace) return undefined;
+  const { content } = sheetJointOf(state, joint).joint;
+  const lever = appliedTorque(1, tool.wrench.leverMm, tool.adapter);
+  const factor = lever.ok ? lever.value.factor : 1;
+  const elsewhere = learned?.[`${step.stage}/${step.round}`];
+  return traceEvidence(incoming.trace, factor, { step, joint, cell, content, tool }, elsewhere);
+}
+
+function pullOf(
+  incoming: IncomingPull,
+  cell: CellRef,
+  tool: Tool,
+  reading: Pull['reading'],
+  read: TraceEvidence | undefined,
+  sha256?: Sha256,
+): Pull {
   const { trace } = incoming;
   return {
     cell,
@@ -199,9 +241,11 @@ function pullOf(incoming: IncomingPull, cell: CellRef, tool: Tool, reading: Pull
     takenAt: incoming.takenAt,
     shown: incoming.shown,
     reading,
-    ...(trace ? { trace: { samples: trace.timeS.length, sha256: digestOf(trace, sha256) } } : {}),
+    ...(trace ? { trace: { samples: trace.timeS.length, sha256: digestOf(trace, sha256), ...kept(read) } } : {}),
   };
 }
+
+const kept = (read: TraceEvidence | undefined) => (read ? { figures: read.figures, findings: [...read.findings] } : {});
 
 function notices(state: JobState, joint: JointState, cell: CellState, pull: Pull, now: string): readonly Reason[] {
   const { maximumAttempts } = joint.rework;

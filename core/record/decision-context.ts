@@ -1,3 +1,4 @@
+import type { TraceFigures } from '../trace/expectation.ts';
 import type { Tool } from '../wrench/wrench.ts';
 import type { Sha256 } from './digest.ts';
 import type { Entry, PersonRef, Pull } from './entry.ts';
@@ -17,6 +18,8 @@ export interface DecisionContext {
   readonly pulled?: Pull | undefined;
   /** The entry already stored under the identity of this command, if there is one. */
   readonly known?: Entry | undefined;
+  /** Figures of accepted traces of the same joint revision in other jobs, by `stage/round`. */
+  readonly learned?: Readonly<Record<string, readonly TraceFigures[]>> | undefined;
   /** SHA-256 of the platform, where it has one that answers at once: a long trace wants it. */
   readonly sha256?: Sha256 | undefined;
 }

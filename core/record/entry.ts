@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { roleSchema } from '../failure/failure.ts';
 import { jointRevisionSchema } from '../joint/joint.ts';
+import { traceFiguresSchema } from '../trace/expectation.ts';
+import { findingSchema } from '../trace/finding.ts';
 import { reasonSchema, verdictSchema } from '../verdict/verdict.ts';
 import { toolSchema } from '../wrench/wrench.ts';
 
@@ -70,7 +72,15 @@ export const pullSchema = z.strictObject({
     fastestDegPerS: z.number().min(0).optional(),
   }),
   /** Digest of the trace that is kept beside the pull. */
-  trace: z.strictObject({ samples: z.number().int().positive(), sha256: sha256Schema }).optional(),
+  trace: z
+    .strictObject({
+      samples: z.number().int().positive(),
+      sha256: sha256Schema,
+      /** What the curve said; absent in what was recorded before curves were read, and where it is no curve. */
+      figures: traceFiguresSchema.optional(),
+      findings: z.array(findingSchema).optional(),
+    })
+    .optional(),
 });
 export type Pull = z.infer<typeof pullSchema>;
 

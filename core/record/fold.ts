@@ -123,17 +123,18 @@ function changeCell(joint: JointState, ref: CellRef, change: (cell: CellState) =
   return { ...joint, cells };
 }
 
-const attemptOf = (pullId: string, seq: number, reading: Pull['reading'], judgement: Judgement): Attempt => ({
+const attemptOf = (pullId: string, seq: number, { reading, trace }: Pull, judgement: Judgement): Attempt => ({
   pullId,
   seq,
   verdict: judgement.verdict,
   torqueNm: reading.torqueNm,
   angleDeg: reading.angleDeg,
+  ...(trace?.figures ? { figures: trace.figures } : {}),
   standing: 'stands',
 });
 
 function pulled(joint: JointState, entry: Entry, pull: Pull, judgement: Judgement, options: FoldOptions): JointState {
-  const attempt = attemptOf(entry.id, entry.seq, pull.reading, judgement);
+  const attempt = attemptOf(entry.id, entry.seq, pull, judgement);
   const changed = changeCell(joint, pull.cell, (cell) => withAttempt(cell, attempt, joint.rework, options));
   return { ...changed, lastPull: { pullId: entry.id, cell: pull.cell } };
 }

@@ -1,5 +1,6 @@
 import type { Rework } from '../joint/joint.ts';
 import type { Step } from '../procedure/step.ts';
+import type { TraceFigures } from '../trace/expectation.ts';
 import type { Verdict } from '../verdict/verdict.ts';
 import type { Tool } from '../wrench/wrench.ts';
 import type { CellRef, JobSheet, PersonRef } from './entry.ts';
@@ -11,6 +12,8 @@ export interface Attempt {
   readonly verdict: Verdict;
   readonly torqueNm: number;
   readonly angleDeg: number | undefined;
+  /** What its trace is learned from, where it has one. */
+  readonly figures?: TraceFigures | undefined;
   /** `set-aside`, `moved` away, or `undone` by loosening or a new fastener: kept, but no longer standing. */
   readonly standing: 'stands' | 'set-aside' | 'moved' | 'undone';
 }

@@ -16,6 +16,8 @@ export const expectationSchema = z.strictObject({
   slopeNmPerDeg: spreadSchema.optional().describe('elastic slope, N·m a degree'),
   angleFromSnugDeg: spreadSchema.optional().describe('turning from snug to the end, degrees'),
   prevailingTorqueNm: spreadSchema.optional().describe('torque that turns the fastener before it clamps, N·m'),
+  snugTorqueNm: spreadSchema.optional().describe('torque at snug, N·m'),
+  riseDeg: spreadSchema.optional().describe('turning from a tenth of the target to the whole of it, degrees'),
 });
 export type Expectation = z.infer<typeof expectationSchema>;
 
@@ -24,6 +26,8 @@ export const traceFiguresSchema = z.strictObject({
   slopeNmPerDeg: z.number().optional(),
   angleFromSnugDeg: z.number().optional(),
   prevailingTorqueNm: z.number(),
+  snugTorqueNm: z.number().optional(),
+  riseDeg: z.number().optional(),
 });
 export type TraceFigures = z.infer<typeof traceFiguresSchema>;
 
@@ -43,6 +47,8 @@ export function learn(figures: readonly TraceFigures[]): Expectation | undefined
   const of = (pick: (one: TraceFigures) => number | undefined): Spread | undefined =>
     spreadOf(figures.flatMap((one) => pick(one) ?? []));
   const slopeNmPerDeg = of((one) => one.slopeNmPerDeg);
+  const snugTorqueNm = of((one) => one.snugTorqueNm);
+  const riseDeg = of((one) => one.riseDeg);
   const angleFromSnugDeg = of((one) => one.angleFromSnugDeg);
   const prevailingTorqueNm = of((one) => one.prevailingTorqueNm);
   return {
@@ -51,6 +57,8 @@ export function learn(figures: readonly TraceFigures[]): Expectation | undefined
     ...(slopeNmPerDeg ? { slopeNmPerDeg } : {}),
     ...(angleFromSnugDeg ? { angleFromSnugDeg } : {}),
     ...(prevailingTorqueNm ? { prevailingTorqueNm } : {}),
+    ...(snugTorqueNm ? { snugTorqueNm } : {}),
+    ...(riseDeg ? { riseDeg } : {}),
   };
 }
 

@@ -1,4 +1,5 @@
 import { type Curve, curveOf } from './curve.ts';
+import type { TraceFigures } from './expectation.ts';
 import { type JointRate, jointRateOf } from './joint-rate.ts';
 import { heightUncertainty, reaches } from './line-fit.ts';
 import { type Phases, phasesOf } from './phases.ts';
@@ -53,6 +54,23 @@ export interface Figures {
   readonly maxRateDegPerS?: number;
   readonly jointRate?: JointRate;
   readonly stickSlip?: StickSlip;
+}
+
+/** What of the figures is kept to learn from. */
+export function learnable({
+  slopeNmPerDeg,
+  angleFromSnugDeg,
+  prevailingTorqueNm,
+  snug,
+  jointRate,
+}: Figures): TraceFigures {
+  return {
+    prevailingTorqueNm,
+    ...(slopeNmPerDeg === undefined ? {} : { slopeNmPerDeg }),
+    ...(angleFromSnugDeg === undefined ? {} : { angleFromSnugDeg }),
+    ...(snug ? { snugTorqueNm: snug.torqueNm } : {}),
+    ...(jointRate ? { riseDeg: jointRate.from10Deg } : {}),
+  };
 }
 
 /** A curve with all that was found on it. */

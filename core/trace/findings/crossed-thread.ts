@@ -31,7 +31,8 @@ function earlyTorque({ curve, phases, figures, wantedNm, expected, startedNm }: 
   const { snug } = phases;
   if (!snug || !figures.slopeNmPerDeg || startedNm > 0.2 * wantedNm) return undefined;
   const usualNm = expected?.prevailingTorqueNm?.median ?? 0;
-  const limit = EARLY_SHARE * wantedNm + usualNm;
+  const plainNm = EARLY_SHARE * wantedNm + usualNm;
+  const limit = expected?.snugTorqueNm ? Math.max(plainNm, highestOf(expected.snugTorqueNm, 0.5)) : plainNm;
   const sinceDeg = crossingDeg(curve, limit, snug.angleDeg) ?? snug.angleDeg;
   const snugNm = curve.torqueNm[snug.point]!;
   if (snug.angleDeg - sinceDeg < EARLY_OVER_DEG) return undefined;
@@ -47,7 +48,7 @@ function bindsAllTheWay({ curve, figures, wantedNm, expected, startedNm }: Evide
   const slope = (0.9 * Math.min(wantedNm, figures.peakTorqueNm) - 0.1 * wantedNm) / (to - from);
   const share = figures.stickSlip ? ROUGH_BINDING_SLOPE : BINDING_SLOPE;
   const limit = share * expected.slopeNmPerDeg.median;
-  if (slope >= limit) return undefined;
+  if (slope >= limit || (expected.riseDeg && to - from <= highestOf(expected.riseDeg, 1))) return undefined;
   return {
     kind: 'crossed-thread',
     confidence: confidenceOf(slope, limit),

@@ -36,7 +36,7 @@ export function findingsOf(evidence: Evidence): readonly Finding[] {
 const HIDES: Partial<Record<Finding['kind'], readonly Finding['kind'][]>> = {
   stripping: ['yielded', 'too-soft', 'bottomed'],
   'crossed-thread': ['too-soft', 'yielded', 'stick-slip'],
-  'already-tight': ['bottomed', 'too-soft'],
+  'already-tight': ['bottomed', 'too-soft', 'yielded'],
   yielded: ['too-soft'],
   'slipped-socket': ['stripping', 'yielded', 'two-pulls', 'jerked', 'pulled-too-fast'],
 };

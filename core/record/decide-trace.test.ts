@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { madeCurve } from '../trace/testing/made-curve.ts';
+import type { Trace } from './command.ts';
+import { decide } from './decide.ts';
+import { exportRecord } from './export.ts';
+import { contextFor, done, openedSample, pullOf, type SampleJob, taking, testId } from './testing/sample-job.ts';
+import { verifyRecord } from './verify.ts';
+
+/** 20 degrees a second. */
+const timed = ({ angleDeg, torqueNm }: ReturnType<typeof madeCurve>): Trace => ({
+  timeS: angleDeg.map((_, i) => i / 40),
+  angleDeg,
+  torqueNm,
+});
+/** 30° of running down, then 2 N·m a degree to the target of 100 N·m, and let go. */
+const sound = (slope = 2): Trace =>
+  timed(madeCurve(0.5, 30 + 100 / slope, (deg) => (deg <= 30 ? 1 : 1 + slope * (deg - 30))));
+const tight: Trace = timed(madeCurve(0.1, 3, (deg) => Math.min(100, 75 + 10 * deg)));
+
+const judged = (job: SampleJob) => {
+  const body = job.entries.at(-1)!.body;
+  if (body.kind !== 'pull') throw new Error('no pull');
+  return body;
+};
+const taken = () => done(openedSample(), taking);
+const pulled = (trace: Trace, torqueNm = 100, n = 200, job = taken()) =>
+  done(job, pullOf(n, torqueNm, { trace, position: ((n - 200) % 4) + 1 }));
+
+describe('a pull with its trace', () => {
+  it('stays within where the curve is sound, and keeps what is learned from', () => {
+    const { judgement, pull } = judged(pulled(sound()));
+    expect(judgement.verdict).toBe('within');
+    expect(pull.trace?.findings).toEqual([]);
+    expect(pull.trace?.figures?.slopeNmPerDeg).toBeCloseTo(2, 6);
+  });
+
+  it('is doubtful where the fastener was tight already', () => {
+    const { judgement } = judged(pulled(tight));
+    expect(judgement.verdict).toBe('doubtful');
+    expect(judgement.reasons.map(({ code }) => code)).toEqual(['inside', 'trace-already-tight']);
+  });
+
+  it('is never made better by its curve', () => {
+    expect(judged(pulled(sound(), 106)).judgement.verdict).toBe('over');
+    expect(judged(pulled(tight, 94)).judgement.verdict).toBe('under');
+  });
+
+  it('is refused where the trace is one of loosening', () => {
+    const { timeS, angleDeg, torqueNm } = sound();
+    const trace = { timeS, angleDeg, torqueNm: torqueNm.map((nm) => -nm) };
+    const job = taken();
+    expect(decide(job.state, pullOf(200, 100, { trace }), contextFor(job))).toMatchObject({
+      ok: false,
+      failure: { field: 'trace', message: expect.stringContaining('loosening') },
+    });
+  });
+
+  it('is held to the accepted traces of the joint once there are enough, wherever they were made', () => {
+    const soft = judged(pulled(sound(1)));
+    expect(soft.judgement.verdict).toBe('within');
+    const figures = { slopeNmPerDeg: 2, angleFromSnugDeg: 50, prevailingTorqueNm: 1 };
+    const learned = { '1/1': Array.from({ length: 8 }, () => figures) };
+    const held = judged(done(taken(), pullOf(200, 100, { trace: sound(1) }), { learned }));
+    expect(held.judgement).toMatchObject({
+      verdict: 'doubtful',
+      reasons: [{ code: 'inside' }, { code: 'trace-too-soft', quantity: 'slope' }],
+    });
+  });
+
+  it('keeps its doubt where it is moved', () => {
+    const job = pulled(tight);
+    const to = { jointRef: 'J1', stage: 1, round: 1, position: 3 };
+    const pullId = testId(200);
+    const pulledBefore = judged(job).pull;
+    const moved = done(job, { kind: 'move-pull', pullId, to, reason: 'wrong one' }, { pulled: pulledBefore });
+    expect(moved.entries.at(-1)!.body).toMatchObject({ judgement: { verdict: 'doubtful' } });
+  });
+
+  it('is proved by its record', () => {
+    const trace = sound();
+    const job = pulled(trace);
+    expect(verifyRecord(exportRecord(job.entries, { [testId(200)]: trace })).faults).toEqual([]);
+  });
+});
