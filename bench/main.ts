@@ -11,6 +11,7 @@ const BENCHMARKS = {
   'page-load': async () => (await import('./page-load.ts')).run(),
   'joint-mechanics': async () => (await import('./joint-mechanics.ts')).run(),
   'elastic-interaction': async () => (await import('./elastic-interaction.ts')).run(),
+  trace: async () => (await import('./trace.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
 

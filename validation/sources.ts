@@ -11,6 +11,7 @@ import { STRENGTH_SOURCES } from './checks/strength.ts';
 import { STRUCTURAL_PRELOAD_SOURCES } from './checks/structural-preload.ts';
 import { THREAD_SOURCES } from './checks/threads.ts';
 import { TORQUE_RULE_SOURCES } from './checks/torque-rules.ts';
+import { TRACE_SOURCES } from './checks/traces.ts';
 import { TURN_SOURCES } from './checks/turns.ts';
 import { UNCERTAINTY_SOURCES } from './checks/uncertainty.ts';
 import { UNIT_SOURCES } from './checks/units.ts';
@@ -27,6 +28,7 @@ export const SOURCES: readonly Source[] = [
   ...JOINT_STIFFNESS_SOURCES,
   ...STRUCTURAL_PRELOAD_SOURCES,
   ...TURN_SOURCES,
+  ...TRACE_SOURCES,
   ...ASSEMBLY_SOURCES,
   ...TORQUE_RULE_SOURCES,
   ...UNCERTAINTY_SOURCES,

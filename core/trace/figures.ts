@@ -106,12 +106,10 @@ export function readCurve(samples: Samples, options: ReadingOptions): ReadCurve 
   return { samples, curve, phases, prevailing, figures };
 }
 
-const rateTorqueNm = ({ extremes, torqueNm }: Curve, { targetNm }: ReadingOptions): number =>
-  targetNm ??
-  Math.min(
-    extremes.peakNm,
-    torqueNm.reduce((most, nm) => Math.max(most, nm), 0),
-  );
+const rateTorqueNm = ({ extremes, last, torqueNm }: Curve, { targetNm }: ReadingOptions): number =>
+  targetNm ?? (extremes.peakIndex >= last.index ? extremes.peakNm : Math.min(extremes.peakNm, topNm(torqueNm)));
+
+const topNm = (torqueNm: Float64Array): number => torqueNm.reduce((most, nm) => Math.max(most, nm), 0);
 
 const told = <Name extends string, T>(name: Name, value: T | undefined): { [key in Name]?: T } => {
   const out: { [key in Name]?: T } = {};

@@ -18,7 +18,7 @@ const SOFT_DEG = 324;
  *         360°; from 50 %: VDI/VDE 2647, in the same accounts
  */
 export function jointRateOf(curve: Curve, torqueNm: number): JointRate | undefined {
-  const end = crossingDeg(curve, torqueNm);
+  const end = crossingDeg(curve, torqueNm) ?? endDeg(curve, torqueNm);
   const ten = crossingDeg(curve, 0.1 * torqueNm, end);
   const half = crossingDeg(curve, 0.5 * torqueNm, end);
   if (end === undefined || ten === undefined || half === undefined) return undefined;
@@ -26,6 +26,10 @@ export function jointRateOf(curve: Curve, torqueNm: number): JointRate | undefin
   const kind = from10Deg <= HARD_DEG ? 'hard' : from10Deg >= SOFT_DEG ? 'soft' : 'medium';
   return { from10Deg, from50Deg: end - half, kind };
 }
+
+/** A peak on the last samples lies beyond the last point of the curve, which is a mean. */
+const endDeg = ({ extremes, last }: Curve, torqueNm: number): number | undefined =>
+  extremes.peakNm >= torqueNm && extremes.peakIndex >= last.index ? last.angleDeg : undefined;
 
 /** Where a torque is first reached, or, looking back from an angle, where it was last passed on the way up. */
 export function crossingDeg({ angleDeg, torqueNm, count }: Curve, nm: number, beforeDeg?: number): number | undefined {

@@ -1,5 +1,6 @@
 import type { Curve } from './curve.ts';
-import { heightAt } from './line-fit.ts';
+import type { Gradient } from './gradient.ts';
+import { heightAt, leastSquares, reaches } from './line-fit.ts';
 import type { Elastic, Phases, Point } from './phases.ts';
 
 /**
@@ -23,9 +24,25 @@ export function yieldByGradient(curve: Curve, phases: Phases, share: number): Po
     if (from < 0) from = i;
     const shortNm = heightAt(elastic.line, angleDeg[i]!) - torqueNm[i]!;
     const isHeld = angleDeg[i]! - angleDeg[from]! >= 0.75 * windowDeg;
-    if (isHeld && shortNm > Math.max(4 * noiseNm, 0.02 * torqueNm[i]!)) return from;
+    if (isHeld && shortNm > Math.max(4 * noiseNm, 0.02 * torqueNm[i]!))
+      return evened(curve, phases.gradient, from, bound);
   }
   return undefined;
+}
+
+/** The slope passes its bound where a line through it, more than half a window to either side, does: noise moves that less. */
+function evened({ angleDeg, count }: Curve, { slope, windowDeg }: Gradient, near: Point, bound: number): Point {
+  const reach = 0.6 * windowDeg;
+  let from = near;
+  while (from > 0 && angleDeg[from - 1]! >= angleDeg[near]! - reach) from--;
+  let to = near;
+  while (to < count && angleDeg[to]! <= angleDeg[near]! + reach) to++;
+  const line = leastSquares(angleDeg, slope, from, to);
+  const deg = reaches(line, bound);
+  if (!(line.slope < 0 && Math.abs(deg - angleDeg[near]!) < windowDeg)) return near;
+  let point = from;
+  while (point < to - 1 && (angleDeg[point]! + angleDeg[point + 1]!) / 2 < deg) point++;
+  return point;
 }
 
 /**

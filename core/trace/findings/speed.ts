@@ -8,7 +8,7 @@ const JERK = 3;
 /** The 30 degrees a second of common practice are “about” 30, and a display of coarse steps adds to what is seen. */
 const ABOUT = 1.1;
 
-/** Speeds of the loaded part: running down may be fast. */
+/** Speeds of the loaded part, where anything was fast at all: running down may be fast. */
 interface Speeds {
   readonly fastest: number;
   readonly typical: number;
@@ -41,12 +41,12 @@ const finding = (kind: 'pulled-too-fast' | 'jerked', value: number, limit: numbe
   limit,
 });
 
-function speedsOf({ samples, figures, curve }: Evidence): Speeds | undefined {
+function speedsOf({ samples, figures, curve, options }: Evidence): Speeds | undefined {
   const { timeS, angleDeg, torqueNm } = samples;
-  if (!timeS || curve.count < 2) return undefined;
+  const isSlow = (figures.maxRateDegPerS ?? 0) <= ABOUT * options.speedLimitDegPerS;
+  if (!timeS || isSlow || curve.count < 2) return undefined;
   const from = figures.snug?.index ?? 0;
-  const to = curve.extremes.count;
-  const part = (values: ArrayLike<number>) => Float64Array.from({ length: to - from }, (_, i) => values[from + i]!);
+  const part = (values: ArrayLike<number>) => Float64Array.from(values).subarray(from, curve.extremes.count);
   const loaded = { timeS: part(timeS), angleDeg: part(angleDeg), torqueNm: part(torqueNm) };
   const { fastestDegPerS } = readingOf(loaded);
   return { fastest: fastestDegPerS, typical: typicalSpeed(loaded.timeS, loaded.angleDeg), fromDeg: angleDeg[from]! };
