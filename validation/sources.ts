@@ -7,6 +7,7 @@ import { DECISION_SOURCES } from './checks/decisions.ts';
 import { INTERACTION_SOURCES } from './checks/interaction.ts';
 import { JOINT_STIFFNESS_SOURCES } from './checks/joint-stiffness.ts';
 import { ORDER_SOURCES } from './checks/orders.ts';
+import { STATISTICS_SOURCES } from './checks/statistics.ts';
 import { STRENGTH_SOURCES } from './checks/strength.ts';
 import { STRUCTURAL_PRELOAD_SOURCES } from './checks/structural-preload.ts';
 import { THREAD_SOURCES } from './checks/threads.ts';
@@ -34,4 +35,5 @@ export const SOURCES: readonly Source[] = [
   ...UNCERTAINTY_SOURCES,
   ...CALIBRATION_SOURCES,
   ...DECISION_SOURCES,
+  ...STATISTICS_SOURCES,
 ];

@@ -2,8 +2,11 @@ import { z } from 'zod';
 import type { Result } from '../failure/failure.ts';
 import { assemblyTorque } from './assembly-torque.ts';
 import type { Calculation } from './calculation.ts';
+import { calibrationInterval } from './calibration-interval.ts';
+import { capability } from './capability.ts';
 import { compliance } from './compliance.ts';
 import { acceptanceLimits, conformity, decisionRisk } from './conformity.ts';
+import { controlChart } from './control-chart.ts';
 import { convert } from './convert.ts';
 import { elasticInteraction } from './elastic-interaction.ts';
 import { fastener } from './fastener.ts';
@@ -47,6 +50,9 @@ export const CALCULATIONS = [
   decisionRisk,
   trace,
   firstMovement,
+  capability,
+  controlChart,
+  calibrationInterval,
 ] as const satisfies readonly Calculation[];
 
 export type CalculationName = (typeof CALCULATIONS)[number]['name'];

@@ -1,3 +1,7 @@
+export { andersonDarling } from './anderson-darling.ts';
+export { cpkInterval, cpkLowerLimit, indicesOf } from './capability.ts';
+export { type CensoredFit, censoredFit, type Observation, shareLeft, timeOf } from './censored-fit.ts';
+export { type ControlChart, controlChart, RUN_RULES, type RunRule, type Signal } from './control-chart.ts';
 export { type Description, describe } from './describe.ts';
 export { DISTRIBUTIONS, type Distribution, HALF_WIDTH } from './distribution.ts';
 export type { Continuous } from './distributions/continuous.ts';
@@ -7,6 +11,7 @@ export { normal, shareAbove, shareBelow, Z_95 } from './distributions/normal.ts'
 export { studentT } from './distributions/student-t.ts';
 export { exponential, weibull } from './distributions/weibull.ts';
 export { type LineFit, lineError, lineFit, nextError } from './line-fit.ts';
+export { crossingOf, linearTrend, type Trend, type TrendPoint, trendAt } from './linear-trend.ts';
 export {
   drawnResults,
   type Model,
@@ -17,4 +22,6 @@ export {
 } from './monte-carlo.ts';
 export { coverageIntervals, type Interval } from './order-statistics.ts';
 export { type Correlations, type Propagated, propagate, type Sensitive } from './propagate.ts';
+export { median, medianDeviation } from './robust.ts';
+export { shapiroWilk } from './shapiro-wilk.ts';
 export { logGamma } from './special/log-gamma.ts';

@@ -25,6 +25,9 @@ const CAUTIONS = {
   conformity: ['normal-about-it'],
   'acceptance-limits': ['normal-about-it'],
   'decision-risk': ['normal-about-it', 'process-stays'],
+  capability: ['steady-and-normal', 'torque-is-no-clamp-force'],
+  'control-chart': ['signal-asks-for-a-cause', 'chart-limits-not-tolerance'],
+  'calibration-interval': ['alike-wrenches-only', 'ordered-interval-first'],
   trace: ['maker-first', 'no-finding-no-proof', 'own-curves-first'],
   'first-movement': ['restart-is-not-tightening', 'turning-on-tightens'],
 } as const satisfies Record<CalculationName, readonly CautionKey[]>;

@@ -56,6 +56,7 @@ const ELSEWHERE: ReadonlySet<string> = new Set([
   // the remarks once more, in English
   'notes',
   'workedOut',
+  'histogram',
 ]);
 
 /** Sentences of the registry are English, and stand beside the same as data. */

@@ -30,7 +30,9 @@ const LONE = new Set(['mmPerN', 'nPerMm']);
 
 /** Shown in percent; `probabilityBelowN` is a share of what lies below so many newtons. */
 export const isShare = (name: string): boolean =>
-  name === 'share' || ['probability', 'spread', 'minOverTarget'].some((beginning) => name.startsWith(beginning));
+  name === 'share' ||
+  name === 'shareAtCurrent' ||
+  ['probability', 'spread', 'minOverTarget'].some((beginning) => name.startsWith(beginning));
 
 const rowOf = (name: string) =>
   isShare(name)

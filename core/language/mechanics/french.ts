@@ -56,6 +56,24 @@ export const french: MechanicsCatalogue = {
   'plot.spread-by-round': 'Étendue après chaque passe',
   'plot.round': 'Passe',
   'plot.spread-with-friction': 'Étendue avec frottement dispersé, moyenne',
+  'plot.capability': 'Valeurs entre les limites',
+  'plot.values': 'Valeurs',
+  'plot.bell': 'Comme serait un processus normal',
+  'plot.mean': 'Moyenne',
+  'plot.chart': 'Valeurs dans l’ordre du temps',
+  'plot.value-number': 'Numéro de la valeur',
+  'plot.center': 'Ligne centrale',
+  'plot.chart-lower': 'Limite inférieure de la carte',
+  'plot.chart-upper': 'Limite supérieure de la carte',
+  'plot.signal': 'Donne un signal',
+  'plot.steady': 'N’en donne pas',
+  'plot.reliability': 'Part encore dans ses limites',
+  'plot.days': 'Jours',
+  'plot.share-percent': 'Part, %',
+  'plot.model': 'Selon le modèle',
+  'plot.wanted': 'Part voulue',
+  'plot.next-interval': 'Prochain intervalle',
+  'plot.interval-range': 'Où peut être l’intervalle',
 
   'remark.friction-low':
     'Un frottement de {friction} est inférieur à ce qu’atteignent les lubrifiants (0,04\u00a0; VDI 2230-1, tableau A5).',
@@ -136,6 +154,15 @@ export const french: MechanicsCatalogue = {
 
   'remark.passed-ceiling':
     'Aucun serrage ne vise au-dessus du plafond, mais une vis atteint {peakN} pendant qu’on serre les autres.',
+  'remark.few-values': '{count} valeurs disent peu d’un processus\u00a0; {wanted} sont d’usage.',
+  'remark.not-normal': 'Les valeurs ne sont guère normales (p sous 0,05)\u00a0: indices et parts attendues trompent.',
+  'remark.unsteady': 'La carte de contrôle des valeurs a {count} signaux\u00a0: le processus ne reste pas ce qu’il est.',
+  'remark.rough-limits': 'Des limites tirées de {count} valeurs sont grossières\u00a0; {wanted} sont d’usage.',
+  'remark.uneven-drift': 'La carte de la dérive a {count} signaux\u00a0: la clé ne dérive pas régulièrement.',
+  'remark.nothing-out':
+    'Rien ne fut jamais trouvé hors limites, il n’y a donc pas de meilleure valeur\u00a0; celle-ci est la limite à 50\u00a0% de confiance.',
+  'remark.few-out':
+    'Seulement {count} hors limites\u00a0: suivre la limite inférieure de l’intervalle, non sa meilleure valeur.',
   'remark.few-repeats': '{count} répétitions\u00a0; la norme en demande {wanted}.',
   'remark.no-point-at': 'Aucun point à {targetNm}, que la norme demande.',
   'remark.not-measured': 'Non mesuré\u00a0: {percent}\u00a0% est supposé, largeur entière ou élargie.',

@@ -56,6 +56,24 @@ export const german: MechanicsCatalogue = {
   'plot.spread-by-round': 'Spanne nach jedem Durchgang',
   'plot.round': 'Durchgang',
   'plot.spread-with-friction': 'Spanne mit streuender Reibung, Mittel',
+  'plot.capability': 'Werte zwischen den Grenzen',
+  'plot.values': 'Werte',
+  'plot.bell': 'Wie ein normaler Prozess läge',
+  'plot.mean': 'Mittelwert',
+  'plot.chart': 'Werte in zeitlicher Folge',
+  'plot.value-number': 'Nummer des Werts',
+  'plot.center': 'Mittellinie',
+  'plot.chart-lower': 'Untergrenze der Karte',
+  'plot.chart-upper': 'Obergrenze der Karte',
+  'plot.signal': 'Gibt ein Signal',
+  'plot.steady': 'Gibt keines',
+  'plot.reliability': 'Anteil noch innerhalb der Grenzen',
+  'plot.days': 'Tage',
+  'plot.share-percent': 'Anteil, %',
+  'plot.model': 'Nach dem Modell',
+  'plot.wanted': 'Gewünschter Anteil',
+  'plot.next-interval': 'Nächstes Intervall',
+  'plot.interval-range': 'Wo das Intervall liegen kann',
 
   'remark.friction-low':
     'Eine Reibung von {friction} ist kleiner, als Schmierstoffe sie erreichen (0,04; VDI 2230-1, Tabelle A5).',
@@ -137,6 +155,15 @@ export const german: MechanicsCatalogue = {
 
   'remark.passed-ceiling':
     'Kein Anzug zielt über die Obergrenze, aber eine Schraube kommt auf {peakN}, während andere angezogen werden.',
+  'remark.few-values': '{count} Werte sagen wenig über einen Prozess; {wanted} sind üblich.',
+  'remark.not-normal': 'Die Werte sind kaum normalverteilt (p unter 0,05): Kennzahlen und erwartete Anteile täuschen.',
+  'remark.unsteady': 'Die Regelkarte der Werte hat {count} Signale: Der Prozess bleibt nicht, wie er ist.',
+  'remark.rough-limits': 'Grenzen aus {count} Werten sind grob; {wanted} sind üblich.',
+  'remark.uneven-drift': 'Die Regelkarte der Drift hat {count} Signale: Der Schlüssel driftet nicht gleichmäßig.',
+  'remark.nothing-out':
+    'Nie wurde etwas außerhalb gefunden, darum gibt es keinen besten Wert; dieser ist die Grenze bei 50\u00a0% Vertrauen.',
+  'remark.few-out':
+    'Nur {count} außerhalb gefunden: nach der unteren Grenze des Intervalls gehen, nicht nach seinem besten Wert.',
   'remark.few-repeats': '{count} Wiederholungen; die Norm verlangt {wanted}.',
   'remark.no-point-at': 'Kein Messpunkt bei {targetNm}, den die Norm verlangt.',
   'remark.not-measured': 'Nicht gemessen: {percent} % ist angenommen, volle Breite oder erweitert.',

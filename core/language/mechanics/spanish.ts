@@ -56,6 +56,24 @@ export const spanish: MechanicsCatalogue = {
   'plot.spread-by-round': 'Amplitud tras cada pasada',
   'plot.round': 'Pasada',
   'plot.spread-with-friction': 'Amplitud con fricción dispersa, media',
+  'plot.capability': 'Valores entre los límites',
+  'plot.values': 'Valores',
+  'plot.bell': 'Como estaría un proceso normal',
+  'plot.mean': 'Media',
+  'plot.chart': 'Valores en orden de tiempo',
+  'plot.value-number': 'Número del valor',
+  'plot.center': 'Línea central',
+  'plot.chart-lower': 'Límite inferior del gráfico',
+  'plot.chart-upper': 'Límite superior del gráfico',
+  'plot.signal': 'Da una señal',
+  'plot.steady': 'No da ninguna',
+  'plot.reliability': 'Proporción aún dentro de sus límites',
+  'plot.days': 'Días',
+  'plot.share-percent': 'Proporción, %',
+  'plot.model': 'Según el modelo',
+  'plot.wanted': 'Proporción deseada',
+  'plot.next-interval': 'Próximo intervalo',
+  'plot.interval-range': 'Dónde puede estar el intervalo',
 
   'remark.friction-low':
     'Un rozamiento de {friction} es menor de lo que alcanzan los lubricantes (0,04; VDI 2230-1, tabla A5).',
@@ -135,6 +153,15 @@ export const spanish: MechanicsCatalogue = {
 
   'remark.passed-ceiling':
     'Ningún apriete apunta por encima del techo, pero un tornillo llega a {peakN} mientras se aprietan otros.',
+  'remark.few-values': '{count} valores dicen poco de un proceso; lo usual son {wanted}.',
+  'remark.not-normal':
+    'Los valores apenas son normales (p menor que 0,05): los índices y las proporciones esperadas engañan.',
+  'remark.unsteady': 'El gráfico de control de los valores tiene {count} señales: el proceso no sigue como está.',
+  'remark.rough-limits': 'Los límites de {count} valores son toscos; lo usual son {wanted}.',
+  'remark.uneven-drift': 'El gráfico de la deriva tiene {count} señales: la llave no deriva de modo uniforme.',
+  'remark.nothing-out':
+    'Nunca se halló nada fuera, así que no hay mejor valor; este es el límite al 50\u00a0% de confianza.',
+  'remark.few-out': 'Solo {count} fuera: guíese por el límite inferior del intervalo, no por su mejor valor.',
   'remark.few-repeats': '{count} repeticiones; la norma pide {wanted}.',
   'remark.no-point-at': 'Ningún punto a {targetNm}, que la norma pide.',
   'remark.not-measured': 'No medido: se supone {percent} %, ancho completo o expandida.',
