@@ -34,7 +34,6 @@ export const elasticInteraction = calculation({
   sources: INTERACTION_SOURCES,
   input: elasticInteractionRequestSchema,
   output: z.strictObject({
-    afterEachPull: matrixField('forces by position after each pull, N').optional(),
     finalN: z.array(z.number()).readonly().describe('forces by position in the end, N'),
     ...evennessFields,
     minOverTarget: z.number().describe('smallest of final force over its last target'),
@@ -53,6 +52,7 @@ export const elasticInteraction = calculation({
       )
       .readonly()
       .describe('how even the forces are after each round'),
+    afterEachPull: matrixField('forces by position after each pull, N').optional(),
     interaction: matrixField('change of every bolt’s force for a unit put on one, all tight; by columns'),
     assumptions: assumptionsField,
   }),

@@ -26,7 +26,7 @@ export const tighteningOrder = calculation({
       .array(
         z.strictObject({
           round: z.number().int(),
-          share: z.number().describe('of the target'),
+          targetShare: z.number().describe('share of the target'),
           order: z.array(z.number().int()).readonly(),
         }),
       )

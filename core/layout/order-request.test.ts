@@ -139,10 +139,10 @@ describe('rounds', () => {
       closingRounds: 1,
     });
     expect(rounds).toEqual([
-      { round: 1, share: 0.3, order: [1, 3, 2, 4] },
-      { round: 2, share: 0.7, order: [1, 3, 2, 4] },
-      { round: 3, share: 1, order: [1, 3, 2, 4] },
-      { round: 4, share: 1, order: [1, 2, 3, 4] },
+      { round: 1, targetShare: 0.3, order: [1, 3, 2, 4] },
+      { round: 2, targetShare: 0.7, order: [1, 3, 2, 4] },
+      { round: 3, targetShare: 1, order: [1, 3, 2, 4] },
+      { round: 4, targetShare: 1, order: [1, 2, 3, 4] },
     ]);
   });
 });

@@ -72,7 +72,7 @@ export type OrderRequest = z.infer<typeof orderRequestSchema>;
 
 export interface OrderRound {
   readonly round: number;
-  readonly share: number;
+  readonly targetShare: number;
   readonly order: readonly number[];
 }
 
@@ -115,7 +115,7 @@ function answered(
     ...Array.from({ length: closingRounds }, () => ({ share: 1, groups: closing })),
   ];
   const hasRounds = roundShares !== undefined || closingRounds > 0;
-  const rounds = pulled.map((one, index) => ({ round: index + 1, share: one.share, order: one.groups.flat() }));
+  const rounds = pulled.map((one, index) => ({ round: index + 1, targetShare: one.share, order: one.groups.flat() }));
   return ok({
     order: groups.flat(),
     ...(wrenches > 1 ? { groups } : {}),

@@ -28,11 +28,11 @@ const SUFFIXES: readonly (readonly [suffix: string, shown: string, unit?: Unit])
 
 const LONE = new Set(['mmPerN', 'nPerMm']);
 
+const SHARES = new Set(['share', 'shareAtCurrent', 'targetShare', 'starSpread', 'circularSpread']);
+
 /** Shown in percent; `probabilityBelowN` is a share of what lies below so many newtons. */
 export const isShare = (name: string): boolean =>
-  name === 'share' ||
-  name === 'shareAtCurrent' ||
-  ['probability', 'spread', 'minOverTarget'].some((beginning) => name.startsWith(beginning));
+  SHARES.has(name) || ['probability', 'spread', 'minOverTarget'].some((beginning) => name.startsWith(beginning));
 
 const rowOf = (name: string) =>
   isShare(name)

@@ -76,13 +76,13 @@ export function elasticInteraction(request: ElasticInteractionRequest): Result<E
   });
   const { bolts, targetsN } = rounds.at(-1)!;
   return ok({
-    ...(request.everyPull ? { afterEachPull: seen } : {}),
     finalN: [...finalN],
     ...evennessOf(finalN),
     minOverTarget: Math.min(...bolts.map((bolt, pull) => finalN[bolt]! / targetsN[pull]!)),
     pulls: count * rounds.length,
     idlePulls,
     afterEachRound: ends,
+    ...(request.everyPull ? { afterEachPull: seen } : {}),
     interaction: rowsOf(interactionOf(joint.value.later ?? joint.value.first)),
     assumptions: joint.value.assumptions,
   });

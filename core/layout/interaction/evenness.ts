@@ -7,6 +7,9 @@ export interface Evenness {
   readonly coefficientOfVariation: number;
 }
 
+/** What differs by less than so much of the mean is alike. */
+const ROUNDING = 1e-12;
+
 export function evennessOf(forcesN: ArrayLike<number>): Evenness {
   const count = forcesN.length;
   let [sum, least, most] = [0, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
@@ -19,6 +22,6 @@ export function evennessOf(forcesN: ArrayLike<number>): Evenness {
   const meanN = sum / count;
   let squares = 0;
   for (let i = 0; i < count; i++) squares += (forcesN[i]! - meanN) ** 2;
-  const over = (figure: number) => (meanN > 0 ? figure / meanN : 0);
+  const over = (figure: number) => (figure > ROUNDING * meanN ? figure / meanN : 0);
   return { meanN, spread: over(most - least), coefficientOfVariation: over(Math.sqrt(squares / count)) };
 }

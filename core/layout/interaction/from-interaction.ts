@@ -1,8 +1,8 @@
 import { invalid, type Result } from '../../failure/failure.ts';
 import { asCompliance, inverseOf, matrixOf, type SquareMatrix } from './square-matrix.ts';
 
-/** Coefficients on both sides of the diagonal may disagree by so much of the geometric mean: they are measured. */
-const CONTRADICTION = 0.02;
+/** Coefficients may miss their symmetry by so much: two decimals round each by half a hundredth. */
+const CONTRADICTION = 0.012;
 const DIAGONAL_TOLERANCE = 1e-6;
 const SWEEPS = 60;
 
