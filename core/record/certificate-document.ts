@@ -1,10 +1,13 @@
+import type { Warning } from '../joint/warning.ts';
 import { sayCare } from '../language/care/say.ts';
 import { sayDate } from '../language/dates.ts';
+import { sayRemark } from '../language/mechanics/say-remark.ts';
 import { say } from '../language/say.ts';
 import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import { showTorque } from '../quantity/show-quantity.ts';
 import type { TorqueUnit } from '../quantity/unit.ts';
+import { BUDGET_SOURCES } from '../wrench/budget.ts';
 import type { Calibration } from '../wrench/calibration.ts';
 import type { EvaluatedCalibration } from '../wrench/evaluate-calibration.ts';
 import type { Direction, Wrench } from '../wrench/wrench.ts';
@@ -130,10 +133,18 @@ function workFacts(calibration: Calibration, language: Language): readonly Fact[
   ];
 }
 
+/** A contribution by its name; what is said of readings speaks for itself. */
+function sayMark(warning: Warning, language: Language): string {
+  const field = warning.field === 'referenceUncertaintyPercent' ? 'reference' : warning.field;
+  const source = BUDGET_SOURCES.find((known) => known === field);
+  const said = sayRemark(warning, language);
+  return source ? `${sayCare(language, `budget.${source}`)}: ${said}` : said;
+}
+
 /** What was assumed or done short of the standard, so that no reader takes it for measured. */
 function markBlocks({ found, left }: Certified, language: Language): readonly Block[] {
   const warnings = [...found, ...(left ?? [])].flatMap(({ evaluated }) => evaluated.warnings);
-  const lines = [...new Set(warnings.map(({ field, message }) => `${field}: ${message}`))];
+  const lines = [...new Set(warnings.map((warning) => sayMark(warning, language)))];
   if (lines.length === 0) return [];
   return [{ kind: 'note', tone: 'notice', title: sayCare(language, 'certificate.marks'), lines }];
 }

@@ -1,5 +1,6 @@
 import { sayCare } from '../language/care/say.ts';
 import { wrenchDeviations } from '../picture/wrench-deviations.ts';
+import { convertTorque } from '../quantity/convert.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import { showTorque } from '../quantity/show-quantity.ts';
 import type { Contribution } from '../wrench/budget.ts';
@@ -35,20 +36,20 @@ const left = (title: string): Column => ({ title, align: 'left' });
 
 function pointTable(caption: string, points: readonly EvaluatedPoint[], hand: CertificateHand): TableBlock {
   const { language, unit } = hand;
-  const title = (key: 'target' | 'mean' | 'deviation' | 'greatest' | 'uncertainty' | 'interval') =>
+  const title = (key: 'mean' | 'deviation' | 'greatest' | 'uncertainty' | 'interval') =>
     right(sayCare(language, `certificate.${key}`));
   return {
     kind: 'table',
     name: 'points',
     caption,
     columns: [
-      title('target'),
+      left(sayCare(language, 'certificate.target')),
+      left(sayCare(language, 'certificate.result')),
       title('mean'),
       title('deviation'),
       title('greatest'),
       title('uncertainty'),
       title('interval'),
-      left(sayCare(language, 'certificate.result')),
       { title: sayCare(language, 'certificate.readings'), align: 'left', place: 'below' },
     ],
     groups: [
@@ -57,12 +58,12 @@ function pointTable(caption: string, points: readonly EvaluatedPoint[], hand: Ce
         rows: points.map((point) =>
           row(
             showTorque(point.targetNm, unit, language),
-            showTorque(point.meanReferenceNm, unit, language),
+            sayCare(language, point.conforms ? 'certificate.conforms' : 'certificate.not-conforms'),
+            measured(point.meanReferenceNm, hand),
             percent(point.meanDeviationPercent, hand),
             percent(greatest(point.deviationsPercent), hand),
             percent(point.expandedUncertaintyPercent, hand),
             percent(point.uncertaintyIntervalPercent, hand),
-            sayCare(language, point.conforms ? 'certificate.conforms' : 'certificate.not-conforms'),
             readings(point, hand),
           ),
         ),
@@ -70,6 +71,10 @@ function pointTable(caption: string, points: readonly EvaluatedPoint[], hand: Ce
     ],
   };
 }
+
+/** To five digits: a reference resolves more than the wrench that is held against it. */
+const measured = (torqueNm: number, { language, unit }: CertificateHand): string =>
+  `${showNumber(Number(convertTorque(torqueNm, 'N·m', unit).toPrecision(5)), language)}\u00a0${unit}`;
 
 const greatest = (deviations: readonly number[]): number =>
   deviations.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0);

@@ -6,12 +6,12 @@ export const content = (text: string, language: string): Element => ({
   'dcc:content': { '@lang': language, '#text': text },
 });
 
+interface RealList {
+  readonly 'si:realListXMLList': Element;
+}
+
 /** A list of figures in a unit of D-SI, each with its expanded uncertainty where one is told. */
-export function realList(
-  values: readonly number[],
-  unit: string,
-  expanded?: readonly number[],
-): { readonly 'si:realListXMLList': Element } {
+export function realList(values: readonly number[], unit: string, expanded?: readonly number[]): RealList {
   return {
     'si:realListXMLList': {
       'si:valueXMLList': values.map(String).join(' '),
@@ -33,10 +33,10 @@ export function realList(
 }
 
 /** One quantity with its name; `refType` tells machines what it is. */
-export const quantity = (refType: string, name: string, language: string, data: Element): Element => ({
+export const quantity = (refType: string, name: string, language: string, data: RealList): Element => ({
   '@refType': refType,
   'dcc:name': content(name, language),
-  ...(typeof data === 'object' && !Array.isArray(data) ? data : {}),
+  ...data,
 });
 
 // BIPM SI brochure in the notation of D-SI

@@ -31,7 +31,7 @@ export function writeDcc(certified: Certified, facts: DccFacts): string {
     format: true,
     suppressEmptyNode: true,
   });
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${String(builder.build({ 'dcc:digitalCalibrationCertificate': root(certified, facts) }))}`;
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${builder.build({ 'dcc:digitalCalibrationCertificate': root(certified, facts) })}`;
 }
 
 const root = (certified: Certified, facts: DccFacts): Element => ({
