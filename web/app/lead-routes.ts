@@ -42,6 +42,12 @@ const wrenchesRoute = createRoute({
   component: lazyRouteComponent(() => import('../wrenches/wrenches-place.tsx')),
 });
 
+const devicesRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/wrenches/devices',
+  component: lazyRouteComponent(() => import('../devices/devices-place.tsx')),
+});
+
 const recordsRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/records',
@@ -90,6 +96,7 @@ export const leadRoutes = [
   jointEditorRoute,
   newJobRoute,
   wrenchesRoute,
+  devicesRoute,
   recordsRoute,
   verifyRoute,
   benchRoute,

@@ -7,6 +7,7 @@ import { Notice } from '../parts/notice.tsx';
 import { ConnectedWrench } from './connected-wrench.tsx';
 import { LeadPrompt } from './lead-prompt.tsx';
 import type { Live } from './live.ts';
+import { PluggedWrench } from './plugged-wrench.tsx';
 import { PullForm } from './pull-form.tsx';
 import { ReworkPrompt } from './rework-prompt.tsx';
 import { SimulatedWrench } from './simulated-wrench.tsx';
@@ -45,6 +46,9 @@ export function NextThing({ job, joint, jobJoint, step, cell, sender, live }: Ne
               wrench={tool.wrench}
               word={live.wrenches.find(({ wrenchId }) => wrenchId === tool.wrench.id)}
             />
+          ) : null}
+          {tool.wrench.connection.kind === 'typed' ? (
+            <PluggedWrench cell={cell} wrenchId={tool.wrench.id} sender={sender} />
           ) : null}
           <PullForm cell={cell} step={step} tool={tool} unit={jobJoint.joint.content.torqueUnit} sender={sender} />
         </>

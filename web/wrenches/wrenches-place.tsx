@@ -1,9 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { usePerson } from '../app/session.ts';
 import { toolboxQuery } from '../jobs/toolbox-query.ts';
-import { Button } from '../parts/button.tsx';
+import { Button, buttonClass } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { PageHeader } from '../parts/page-header.tsx';
 import { Loading, Trouble } from '../parts/states.tsx';
@@ -23,6 +24,9 @@ export default function WrenchesPlace() {
   return (
     <>
       <PageHeader title={t('wrenches.title')} text={t('wrenches.text')}>
+        <Link className={buttonClass()} to="/wrenches/devices">
+          {t('devices.title')}
+        </Link>
         {may.register && toolbox.data ? (
           <Button kind="primary" onPress={() => setOpen({ kind: 'wrench' })}>
             {t('wrenches.register')}
