@@ -44,7 +44,7 @@ function alike(outputs: readonly string[]): readonly string[] {
 
 const BETWEEN = '\f';
 
-it.each(['files-in.md', 'record.md', 'api.md'])('every example of %s says what it says there', async (page) => {
+it.each(['files-in.md', 'record.md', 'api.md', 'devices.md'])('every example of %s says what it says there', async (page) => {
   const examples = examplesIn(page);
   expect(examples.length).toBeGreaterThan(2);
   const place = freshPlace();
