@@ -12,6 +12,7 @@ const BENCHMARKS = {
   'joint-mechanics': async () => (await import('./joint-mechanics.ts')).run(),
   'elastic-interaction': async () => (await import('./elastic-interaction.ts')).run(),
   trace: async () => (await import('./trace.ts')).run(),
+  'slider-frame': async () => (await import('./slider-frame.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
 

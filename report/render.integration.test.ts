@@ -1,6 +1,7 @@
+import { deriveTarget } from '@clampwright/core/joint';
 import { type Document, recordDocument } from '@clampwright/core/record';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { renderPdf } from './index.ts';
+import { renderCsv, renderPdf } from './index.ts';
 import { eventfulJob } from './testing/eventful-job.ts';
 import { everyBlock } from './testing/every-block.ts';
 import { JobInHand } from './testing/job-in-hand.ts';
@@ -144,7 +145,26 @@ describe.skipIf(absent !== '')(`a record as PDF${absent}`, () => {
 /** A small job, as poppler takes its time over the structure of a large one. */
 function smallJob(): Document {
   const layout = { kind: 'circle', count: 4, diameterMm: 200, firstAngleDeg: 0, direction: 'clockwise' } as const;
-  const job = new JobInHand([{ ...towerFlange, layout }]);
+  const derived = deriveTarget({
+    thread: 'M24',
+    propertyClass: '10.9',
+    ownBolt: undefined,
+    ownMaterial: undefined,
+    ownLubricant: undefined,
+    threadFriction: 0.1,
+    bearingFriction: 0.1,
+    utilization: 0.9,
+    tighteningFactor: 1.6,
+    plusMinusPercent: 5,
+    torqueUnit: 'N·m',
+    sources: ['own test of the paste'],
+  });
+  if (!derived.ok) throw new Error(derived.failure.kind);
+  const { numbersSource } = towerFlange;
+  const { derivation } = derived.value;
+  const job = new JobInHand([
+    { ...towerFlange, layout, numbersSource: { ...numbersSource, kind: 'derived', derivation } },
+  ]);
   job.do({ kind: 'take-tool', wrenchId: tool.wrench.id, adapterId: tool.adapter!.id, jointRefs: ['J1'] });
   job.work('J1');
   job.signAndClose();
@@ -173,14 +193,24 @@ describe.skipIf(absent !== '')(`what is read out of a PDF${absent}`, () => {
     expect(read.match(/^ {4}TR$/gm)).toHaveLength(told);
   });
 
-  it('tells drawing and barcode in words', async () => {
+  it('tells drawing, plots and barcode in words', async () => {
     const objects = await inPdf((path) => output('qpdf', ['--json=2', path]));
     const wanted = [
       '"/Alt": "u:J1 lower ring seen from the tool side: within 1–4"',
+      '"/Alt": "u:Preload over torque. Window of the torque: ',
+      '"/Alt": "u:Where the torque goes. Pitch: stretches the bolt: ',
       '"/Alt": "u:The barcode holds the same seal."',
     ];
     expect(absentFrom(objects, wanted)).toEqual([]);
   });
+});
+
+it('tells the figures of a plot as CSV', () => {
+  const lines = renderCsv(smallJob(), 'torque-to-preload').split('\r\n');
+  expect(lines[0]).toBe(',,Drawn,"Torque, N·m","Preload, kN",From,To');
+  const [, , , ...target] = lines.find((line) => line.includes(',,Target,'))?.split(',') ?? [];
+  // What the derivation filled in, and the preload in proportion to it: assembly torque by itself is held by validation.
+  expect(target.slice(0, 2)).toEqual(['888', '274.002']);
 });
 
 describe.skipIf(absent !== '')(`the setting of pages${absent}`, () => {

@@ -48,7 +48,14 @@ const CASES = {
     snugTorqueNm: 30,
     angleDeg: 90,
   },
-  'joint-check': { ...CLAMPED, propertyClass: '8.8', preloadN: 41_900, threadFriction: 0.14, axialLoadN: 8000 },
+  'joint-check': {
+    ...CLAMPED,
+    propertyClass: '8.8',
+    preloadN: 41_900,
+    tighteningFactor: 1.8,
+    threadFriction: 0.14,
+    axialLoadN: 30_000,
+  },
 } as const;
 type Case = keyof typeof CASES;
 
@@ -120,6 +127,28 @@ describe('the bench for a fastener', () => {
     const plot = page.getByRole('img', { name: /^Torque over angle, as expected\./ });
     expect(await plot.getAttribute('aria-label')).toMatch(/Snug: .*Yield begins: .*End of the turn: /);
     expect(await page.locator('.plot .plot-point').count()).toBe(3);
+  });
+
+  it('draws each margin of a joint, the worst first, and tells one that fails by shape and word', async () => {
+    await open('joint-check');
+    const parts = page.locator('.plot-parts li');
+    expect(await parts.first().innerText()).toMatch(
+      /stays closed\s+does not hold: 0\.\d+ \(at least 1\)[\s\S]*VDI 2230-1:2015, R2/,
+    );
+    const failing = parts.filter({ hasText: 'does not hold' });
+    const told = await failing.count();
+    expect(told).toBeGreaterThan(0);
+    expect(await failing.locator('.verdict-over').count()).toBe(told);
+    expect(await page.locator('.plot-part-bar .plot-outside').count()).toBe(told);
+  });
+
+  it('says doubts and what was taken for granted in the language of the page', async () => {
+    const german = await workshop.browser.newContext({ locale: 'de-DE' });
+    const shown = await german.newPage();
+    await shown.goto(addressOf('tightening-angle'));
+    await shown.getByText('Die Schraube fließt.').waitFor();
+    await shown.getByText('bei 5\u00a0% plastischer Dehnung').waitFor();
+    await german.close();
   });
 
   it('tells a friction that cannot be at its field', async () => {

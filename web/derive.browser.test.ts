@@ -139,6 +139,7 @@ describe('a lead without a maker’s figure', () => {
   it('derives the target with the own lubricant, and is told that the maker comes first', async () => {
     await page.getByRole('button', { name: 'Derive a target for stage 1' }).click();
     await dialog().getByText('The maker’s figure comes first. What is worked out here is an estimate.').waitFor();
+    await inDialog('Coating and lubricant').waitFor();
     const frictions = await inDialog('Coating and lubricant').getByRole('option').allTextContents();
     expect(frictions.filter((text) => text.includes('(own row)'))).toEqual(['Assembly paste, tin of March (own row)']);
     await inDialog('Coating and lubricant').selectOption({ label: 'Assembly paste, tin of March (own row)' });
@@ -149,6 +150,12 @@ describe('a lead without a maker’s figure', () => {
     await dialog().getByText('Fills in 69.9 N·m ± 5 %').waitFor();
     await dialog().getByText('The working, step by step').click();
     await dialog().getByText('VDI 2230-1:2015, tightening factor').waitFor();
+    await dialog()
+      .getByRole('img', { name: /^Preload over torque\. Window of the torque: / })
+      .waitFor();
+    await dialog()
+      .getByRole('img', { name: /^Where the torque goes\. / })
+      .waitFor();
     await isFitToRead();
     await dialog().getByRole('button', { name: 'Fill in stage 1' }).click();
     expect(await field('Target').inputValue()).toBe('69.9');
@@ -182,7 +189,13 @@ describe('a lead without a maker’s figure', () => {
       async (id) => (await fetch(`/api/v1/jobs/${id}/record.html?language=en`)).text(),
       jobId,
     );
-    for (const printed of ['An estimate: the maker’s figure comes first', 'F_Mmin', 'Own test of 9 March']) {
+    for (const printed of [
+      'An estimate: the maker’s figure comes first',
+      'F_Mmin',
+      'Own test of 9 March',
+      'aria-label="Preload over torque. Window of the torque: ',
+      'aria-label="Where the torque goes. ',
+    ]) {
       expect(html).toContain(printed);
     }
   });
@@ -230,9 +243,7 @@ describe('a bolt of the workshop’s own', () => {
     await page.getByRole('button', { name: 'Fill in an example' }).click();
     await field('Own bolt of the workshop').selectOption({ label: 'Tie rod 23' });
     expect(await field('Pitch P').inputValue()).toBe('1.5');
-    await page
-      .getByText(/Tie rod 23: pitch diameter, minor diameter, root diameter and stress area worked out/)
-      .waitFor();
+    await page.getByText(/Tie rod 23: pitch diameter, minor diameter, root diameter, stress area worked out/).waitFor();
     await isFitToRead();
     await field('Pitch P').fill('25');
     await page
