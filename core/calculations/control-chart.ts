@@ -49,7 +49,12 @@ export const controlChart = calculation({
     movingRanges: z.array(z.number()).readonly(),
     warnings: warningsField,
   }),
-  example: { values: [49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1, 51.4, 50.2, 56.3, 51.9] },
+  example: {
+    values: [
+      84.6, 86.1, 85.3, 84.9, 85.8, 85.1, 86.4, 85.2, 85.5, 85.0, 85.9, 84.8, 85.2, 86.0, 84.9, 85.4, 85.7, 84.7, 88.9,
+      85.2,
+    ],
+  },
   work: ({ values, baseline }) => {
     if (baseline !== undefined && baseline > values.length)
       return invalid('baseline', `There are only ${values.length} values.`, `at most ${values.length}`);

@@ -136,3 +136,25 @@ it('leaves undrawn what is better read', () => {
   expect(drawn('wrench-setting')).toEqual([]);
   expect(drawn('tightening-order')).toEqual([]);
 });
+
+it('draws the values of a capability between their limits', () => {
+  const { plot } = plotOf(drawn('capability'), 'Values between the limits') ?? {};
+  expect(plot?.marks.map(({ kind }) => kind)).toEqual(['bars', 'line', 'limit', 'limit', 'limit']);
+  const bars = plot?.marks.find((mark) => mark.kind === 'bars');
+  expect(bars?.points.reduce((sum, { y }) => sum + y, 0)).toBe(25);
+});
+
+it('tells the values that complete a signal apart by their shape', () => {
+  const { plot } = plotOf(drawn('control-chart'), 'Values in the order of time') ?? {};
+  const points = plot?.marks.flatMap((mark) => (mark.kind === 'points' ? [mark] : [])) ?? [];
+  expect(points.map(({ sign }) => sign)).toEqual(['dot', 'cross']);
+  expect(points[1]?.points.map(({ x }) => x)).toContain(19);
+});
+
+it('draws the share still inside its limits down to the one wanted', () => {
+  const { plot } = plotOf(drawn('calibration-interval'), 'Share still inside its limits') ?? {};
+  expect(plot?.marks.map(({ kind }) => kind)).toEqual(['window', 'line', 'limit', 'limit']);
+  expect(
+    plotOf(drawn('calibration-interval', { method: 'staircase' }), 'Share still inside its limits'),
+  ).toBeUndefined();
+});

@@ -1,9 +1,12 @@
 import type { Picture } from '../plot/picture.ts';
+import { capabilityPicture } from './capability.ts';
 import { contributions } from './contributions.ts';
+import { controlChartPicture } from './control-chart.ts';
 import { decidedWrongly, valueAgainstLimits } from './decisions.ts';
 import { forcesOfRounds } from './forces-of-rounds.ts';
 import { givingWay } from './giving-way.ts';
 import { margins } from './margins.ts';
+import { reliabilityPicture } from './reliability.ts';
 import type { Scribe } from './scribe.ts';
 import { spreadOfPreload } from './spread-of-preload.ts';
 import { torqueOverAngle } from './torque-over-angle.ts';
@@ -25,5 +28,8 @@ export function picturesOf(input: unknown, output: unknown, scribe: Scribe): rea
     ...wrenchDeviations(output, scribe),
     ...valueAgainstLimits(input, output, scribe),
     ...decidedWrongly(input, output, scribe),
+    ...capabilityPicture(input, output, scribe),
+    ...controlChartPicture(input, output, scribe),
+    ...reliabilityPicture(input, output, scribe),
   ];
 }

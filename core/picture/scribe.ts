@@ -25,6 +25,10 @@ export interface Measure {
 
 const DIGITS = 4;
 
+/** A figure without a unit, to four digits. */
+export const shortFigure = (value: number, language: Language): string =>
+  showNumber(Number(value.toPrecision(DIGITS)), language);
+
 function measure(own: Unit, shown: Unit, language: Language): Measure {
   const of = (value: number): number => {
     const converted = convert(value, own, shown);
@@ -32,7 +36,7 @@ function measure(own: Unit, shown: Unit, language: Language): Measure {
   };
   const unit = shown === 'deg' ? '°' : shown;
   const before = shown === 'deg' ? '' : '\u00a0';
-  const figure = (value: number) => showNumber(Number(of(value).toPrecision(DIGITS)), language);
+  const figure = (value: number) => shortFigure(of(value), language);
   return { unit, of, show: (value) => `${figure(value)}${before}${unit}` };
 }
 

@@ -156,7 +156,8 @@ export const french: MechanicsCatalogue = {
     'Aucun serrage ne vise au-dessus du plafond, mais une vis atteint {peakN} pendant qu’on serre les autres.',
   'remark.few-values': '{count} valeurs disent peu d’un processus\u00a0; {wanted} sont d’usage.',
   'remark.not-normal': 'Les valeurs ne sont guère normales (p sous 0,05)\u00a0: indices et parts attendues trompent.',
-  'remark.unsteady': 'La carte de contrôle des valeurs a {count} signaux\u00a0: le processus ne reste pas ce qu’il est.',
+  'remark.unsteady':
+    'La carte de contrôle des valeurs a {count} signaux\u00a0: le processus ne reste pas ce qu’il est.',
   'remark.rough-limits': 'Des limites tirées de {count} valeurs sont grossières\u00a0; {wanted} sont d’usage.',
   'remark.uneven-drift': 'La carte de la dérive a {count} signaux\u00a0: la clé ne dérive pas régulièrement.',
   'remark.nothing-out':
