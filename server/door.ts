@@ -14,6 +14,7 @@ import type { CommandResult, Person } from './api/contract.ts';
 import type { Outcome } from './api/problem.ts';
 import { type Deps, newId } from './deps.ts';
 import { mayWorkOn } from './guard/demo.ts';
+import { type Learned, learnedFor } from './learned-traces.ts';
 
 /** Who asks something of a job, and the lead who gave their word for it at the same screen. */
 export interface Asking {
@@ -39,7 +40,10 @@ export async function enter(
   if (!tool.ok) return tool;
   const options = await optionsFor(deps, command);
   if (!options.ok) return options;
-  const decideOn = (state: JobState, known: Known) => decided(deps, state, command, known, asking, tool.value);
+  const learned = await learnedFor(deps, jobId, command);
+  if (!learned.ok) return learned;
+  const found = { tool: tool.value, learned: learned.value };
+  const decideOn = (state: JobState, known: Known) => decided(deps, state, command, known, asking, found);
   const appended = await deps.store.jobs.append(jobId, decideOn, options.value);
   if (!appended.ok) return appended;
   const { entries, already } = appended.value;
@@ -57,6 +61,12 @@ export async function mayEnter(
   return job.ok ? mayWorkOn(job.value, [by, lead]) : job;
 }
 
+/** What had to be looked up for a command. */
+interface LookedUp {
+  readonly tool?: Tool | undefined;
+  readonly learned?: Learned | undefined;
+}
+
 /** What is appended for a command, given what is stored: time, identity and looked-up facts are put in here. */
 export function decided(
   deps: Pick<Deps, 'now' | 'random'>,
@@ -64,7 +74,7 @@ export function decided(
   command: Command,
   known: Known,
   { by, lead }: Asking,
-  tool?: Tool,
+  found: LookedUp = {},
 ): Result<readonly EntryDraft[]> {
   const context: DecisionContext = {
     // a pull brings its identity; making one for each line of a long file would cost a twentieth of its time
@@ -72,7 +82,7 @@ export function decided(
     now: deps.now().toISOString(),
     by: refOf(by),
     lead: lead && refOf(lead),
-    tool,
+    ...found,
     pulled: pulledIn(command, known),
     known: command.kind === 'record-pull' ? known.get(command.id) : undefined,
     sha256,

@@ -23,4 +23,5 @@ export { type RecallShown, recallDocument } from './recall-document.ts';
 export { recordDocument } from './record-document.ts';
 export { keyFingerprint, publicKeyOf, sealChain, sealHolds } from './seal.ts';
 export type { Attempt, CellState, JobState, JointState, Need } from './state.ts';
+export { acceptedFigures } from './trace-evidence.ts';
 export { type RecordFault, type Verification, verifyRecord } from './verify.ts';

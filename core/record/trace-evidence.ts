@@ -90,8 +90,15 @@ function standingTorqueNm({ cells }: JointState, { position }: CellRef): number 
   return Math.max(0, standing.at(-1)?.torqueNm ?? 0);
 }
 
+/** Figures of the traces that were accepted on each step of a joint, by `stage/round`: what other jobs learn from. */
+export const acceptedFigures = (joint: JointState): Readonly<Record<string, readonly TraceFigures[]>> =>
+  Object.fromEntries(joint.steps.map((step) => [`${step.stage}/${step.round}`, acceptedHere(joint, step)]));
+
 /** Figures of the traces on this step that were accepted, first attempts as well as later ones. */
-function acceptedHere({ cells }: JointState, { stage, round }: CellRef): readonly TraceFigures[] {
+function acceptedHere(
+  { cells }: JointState,
+  { stage, round }: Pick<CellRef, 'stage' | 'round'>,
+): readonly TraceFigures[] {
   const row = cells.find(([first]) => first?.ref.stage === stage && first.ref.round === round) ?? [];
   return row
     .flatMap(({ attempts }) => attempts)

@@ -7,6 +7,7 @@ import { type Prevailing, prevailingOf } from './prevailing.ts';
 import { readingOf } from './reading.ts';
 import type { Samples } from './samples.ts';
 import type { StickSlip } from './stick-slip.ts';
+import { readFrom, windUpEnd } from './wind-up-part.ts';
 import { yieldByGradient, yieldByOffset } from './yield-point.ts';
 
 /** A sample of the trace; the angle is that of the fastener, strokes joined. */
@@ -24,6 +25,8 @@ export interface ReadingOptions {
   readonly yieldOffsetDeg?: number | undefined;
   /** Window of the local slope, degrees; left out: as the noise wants it. */
   readonly slopeWindowDeg?: number | undefined;
+  /** Torque to which the fastener had been tightened before; left out: it was loose. */
+  readonly startsAtNm?: number | undefined;
   /** Torque to which the joint rate is told; left out: the peak. */
   readonly targetNm?: number | undefined;
 }
@@ -84,8 +87,7 @@ export interface ReadCurve {
 
 /** Reads a tightening curve: snug, slope, yield, prevailing torque, joint rate. Judges nothing. */
 export function readCurve(samples: Samples, options: ReadingOptions): ReadCurve {
-  const curve = curveOf(samples);
-  const phases = phasesOf(curve, options.slopeWindowDeg);
+  const { curve, phases } = turningPart(curveOf(samples), options);
   const prevailing = prevailingOf(curve, phases);
   const { timeS } = samples;
   const figures: Figures = {
@@ -104,6 +106,13 @@ export function readCurve(samples: Samples, options: ReadingOptions): ReadCurve 
     ...told('jointRate', jointRateOf(curve, rateTorqueNm(curve, options))),
   };
   return { samples, curve, phases, prevailing, figures };
+}
+
+/** A fastener that was tight turns only once the wrench has wound up; what comes before is no part of its curve. */
+function turningPart(curve: Curve, { slopeWindowDeg, startsAtNm = 0 }: ReadingOptions) {
+  const whole = { curve, phases: phasesOf(curve, slopeWindowDeg) };
+  const end = startsAtNm > 0 ? windUpEnd(curve, whole.phases) : undefined;
+  return end === undefined ? whole : readFrom(curve, end, slopeWindowDeg);
 }
 
 const rateTorqueNm = ({ extremes, last, torqueNm }: Curve, { targetNm }: ReadingOptions): number =>

@@ -5,12 +5,15 @@ import type { Deps } from '../deps.ts';
 const FRAME_MS = 50;
 const LONGEST_MS = 2000;
 
+/** A trace with the angle as the display counts it. */
+type Shown = Readonly<Record<keyof Trace, readonly number[]>>;
+
 /** Shows a pull while it is being made to whoever looks at the job, in its own time but no longer than two seconds. */
 export async function play(
   { listeners, closing }: Deps,
   jobId: string,
   jointRef: string,
-  { timeS, torqueNm, angleDeg }: Trace,
+  { timeS, torqueNm, angleDeg }: Shown,
 ): Promise<void> {
   const lastMs = 1000 * (timeS.at(-1) ?? 0);
   const frames = Math.ceil(Math.min(lastMs, LONGEST_MS) / FRAME_MS);

@@ -23,7 +23,8 @@ export const simulate = route({
     if (!state.ok) return state;
     const pull = simulatedPull(state.value, body, { id: newId(deps), now: deps.now().toISOString() });
     if (!pull.ok) return pull;
-    if (pull.value.trace) await play(deps, params.id, body.jointRef, pull.value.trace);
-    return enter(deps, params.id, pull.value, { by });
+    const { incoming, countedDeg } = pull.value;
+    if (incoming.trace) await play(deps, params.id, body.jointRef, { ...incoming.trace, angleDeg: countedDeg });
+    return enter(deps, params.id, incoming, { by });
   },
 });

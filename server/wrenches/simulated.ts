@@ -20,12 +20,18 @@ export interface SimulatedTask {
   readonly fault: Fault;
 }
 
+/** A pull, and what its display showed of the angle meanwhile. */
+interface MadePull {
+  readonly incoming: IncomingPull;
+  readonly countedDeg: readonly number[];
+}
+
 /** The pull that the simulated wrench makes on the cell whose turn it is, or on the position that is named. */
 export function simulatedPull(
   state: JobState,
   task: SimulatedTask,
   stamp: { readonly id: string; readonly now: string },
-): Result<IncomingPull> {
+): Result<MadePull> {
   const joint = state.joints.find(({ ref }) => ref === task.jointRef);
   if (!joint)
     return invalid('jointRef', `this job has no joint ${task.jointRef}`, state.joints.map(({ ref }) => ref).join(', '));
@@ -34,7 +40,8 @@ export function simulatedPull(
   const cell = cellFor(joint, task.position);
   if (!cell.ok) return cell;
   const pull = pullOn(state, joint, cell.value, tool.value, task.fault);
-  return pull.ok ? ok(incomingFrom(cell.value, tool.value, pull.value, stamp)) : pull;
+  if (!pull.ok) return pull;
+  return ok({ incoming: incomingFrom(cell.value, tool.value, pull.value, stamp), countedDeg: pull.value.countedDeg });
 }
 
 function simulatedTool({ ref, tools }: JointState): Result<Tool> {

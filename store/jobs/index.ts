@@ -8,7 +8,16 @@ import type { EntryRange } from './entries.ts';
 import type { Intake, Tally } from './intake.ts';
 import type { JobSummary } from './job.ts';
 import { openJobIn } from './open.ts';
-import { type Changes, changedSince, getEntries, getJob, getSeal, getState, listJobs } from './reading.ts';
+import {
+  type Changes,
+  changedSince,
+  getEntries,
+  getJob,
+  getSeal,
+  getState,
+  jobsWithJoint,
+  listJobs,
+} from './reading.ts';
 import { rebuildJobs } from './rebuild.ts';
 import { readTrace } from './traces.ts';
 
@@ -25,6 +34,11 @@ export interface Jobs {
   ): Promise<Result<Tally>>;
   /** Jobs, the one last worked on first. */
   list(wanted?: { readonly status?: JobSummary['status'] }): Promise<Result<readonly JobSummary[]>>;
+  /** Jobs that hold this revision of a joint, at most so many, the one last worked on first. */
+  withJoint(
+    joint: { readonly id: string; readonly revision: number },
+    most: number,
+  ): Promise<Result<readonly string[]>>;
   get(jobId: string): Promise<Result<JobSummary>>;
   /** Entries of a job in their order. */
   entries(jobId: string, range?: EntryRange): Promise<Result<readonly Entry[]>>;
@@ -48,6 +62,7 @@ export function jobsOn(at: Appender): Jobs {
     append: (jobId, decide, options) => append(at, jobId, decide, options),
     appendMany: (jobId, batches, intake) => appendMany(at, jobId, batches, intake),
     list: ({ status } = {}) => attempt(engine, () => listJobs(reading, status)),
+    withJoint: (joint, most) => attempt(engine, () => jobsWithJoint(reading, joint, most)),
     get: (jobId) => attempt(engine, () => getJob(reading, jobId)),
     entries: (jobId, range) => attempt(engine, () => getEntries(reading, jobId, range)),
     state: (jobId) => attempt(engine, () => getState(reading, folded, jobId)),

@@ -1,5 +1,6 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import { type Entry, type JobState, type Seal, sealSchema } from '@clampwright/core/record';
+import { sql } from 'kysely';
 import type { Database } from '../engine.ts';
 import { noJob } from './append.ts';
 import { type EntryRange, readEntries } from './entries.ts';
@@ -36,6 +37,33 @@ export async function getSeal(db: Database, jobId: string): Promise<Result<Seal>
   return row
     ? ok(sealSchema.parse(JSON.parse(row.seal)))
     : failed({ kind: 'not-found', what: 'seal of job', id: jobId });
+}
+
+/** No more jobs than these are looked through for a joint. */
+const LOOKED_THROUGH = 500;
+
+/**
+ * Jobs that hold one revision of a joint, the one last worked on first, among the five hundred last worked on.
+ *
+ * The sheet of a job is in its first entry, in canonical form, where identity and revision stand side by side.
+ */
+export async function jobsWithJoint(
+  db: Database,
+  joint: { readonly id: string; readonly revision: number },
+  most: number,
+): Promise<Result<readonly string[]>> {
+  const text = `"id":"${joint.id}","revision":${joint.revision},`;
+  const latest = db.selectFrom('jobs').select(['id', 'last_at']).orderBy('last_at', 'desc').limit(LOOKED_THROUGH);
+  const rows = await db
+    .selectFrom(latest.as('latest'))
+    .innerJoin('entries', 'entries.job_id', 'latest.id')
+    .select('latest.id')
+    .where('entries.seq', '=', 1)
+    .where(sql<number>`instr(entries.entry, ${text})`, '>', 0)
+    .orderBy('latest.last_at', 'desc')
+    .limit(most)
+    .execute();
+  return ok(rows.map(({ id }) => id));
 }
 
 /** Jobs that got entries since, and the mark for the next time. */

@@ -1,6 +1,7 @@
 import { confidenceOf, type Finding } from '../finding.ts';
 import { crossingDeg } from '../joint-rate.ts';
 import type { Evidence } from '../judged-by.ts';
+import { windUpEnd } from '../wind-up-part.ts';
 
 /** A target that is there within so few degrees was there before (common practice). */
 const FEW_DEG = 5;
@@ -23,7 +24,8 @@ function tighterThanLeft({ curve, figures, startedNm, wantedNm }: Evidence): Fin
   return { kind: 'already-tight', confidence: confidenceOf(value, limit), atDeg, quantity: 'torque', value, limit };
 }
 
-function withoutRunUp({ curve, figures, wantedNm, expected, startedNm }: Evidence): Finding | undefined {
+function withoutRunUp(evidence: Evidence): Finding | undefined {
+  const { curve, figures, wantedNm, expected, startedNm } = evidence;
   if (startedNm >= 0.45 * wantedNm || figures.peakTorqueNm < 0.5 * wantedNm) return undefined;
   const startDeg = curve.angleDeg[0] ?? 0;
   const goal = REACHED * Math.min(wantedNm, figures.peakTorqueNm);
@@ -31,8 +33,8 @@ function withoutRunUp({ curve, figures, wantedNm, expected, startedNm }: Evidenc
   const goalDeg = (crossingDeg(curve, goal) ?? startDeg) - startDeg;
   const usualDeg = expected?.angleFromSnugDeg?.median;
   const limit = usualDeg === undefined ? FEW_DEG : Math.min(FEW_DEG, 0.5 * usualDeg);
-  const turned = Math.max(0, halfDeg > limit ? goalDeg : Math.min(goalDeg, 2 * halfDeg));
-  const value = figures.torqueAtFirstTurnNm >= HALF * wantedNm ? halfDeg : turned;
+  const stood = figures.torqueAtFirstTurnNm >= HALF * wantedNm || windUpEnd(curve, evidence.phases) !== undefined;
+  const value = stood ? halfDeg : goalDeg;
   if (value >= limit) return undefined;
   return {
     kind: 'already-tight',

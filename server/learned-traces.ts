@@ -1,0 +1,45 @@
+import type { Result } from '@clampwright/core/failure';
+import { ok } from '@clampwright/core/failure';
+import { acceptedFigures, type Command, type JobState } from '@clampwright/core/record';
+import type { TraceFigures } from '@clampwright/core/trace';
+import type { Deps } from './deps.ts';
+
+/** Figures of accepted traces by `stage/round`. */
+export type Learned = Readonly<Record<string, readonly TraceFigures[]>>;
+
+/** So many jobs teach, the ones last worked on: enough for a median, and the joint as it is now. */
+const MOST_JOBS = 20;
+
+/**
+ * What other jobs on the same revision of the joint have taught about its curve, for a pull that brings a trace.
+ *
+ * @returns undefined for everything else
+ */
+export async function learnedFor(
+  { store }: Pick<Deps, 'store'>,
+  jobId: string,
+  command: Command,
+): Promise<Result<Learned | undefined>> {
+  if (command.kind !== 'record-pull' || !command.trace) return ok(undefined);
+  const here = await store.jobs.state(jobId);
+  if (!here.ok) return here;
+  const joint = here.value.sheet.joints.find(({ ref }) => ref === command.jointRef)?.joint;
+  if (!joint) return ok(undefined);
+  const jobs = await store.jobs.withJoint(joint, MOST_JOBS + 1);
+  if (!jobs.ok) return jobs;
+  const learned = new Map<string, readonly TraceFigures[]>();
+  for (const other of jobs.value.filter((id) => id !== jobId)) {
+    const state = await store.jobs.state(other);
+    if (!state.ok) return state;
+    for (const [step, figures] of taughtBy(state.value, joint)) {
+      learned.set(step, [...(learned.get(step) ?? []), ...figures]);
+    }
+  }
+  return ok(Object.fromEntries(learned));
+}
+
+/** Of every joint of a job that is this one, in the same revision. */
+function taughtBy({ sheet, joints }: JobState, { id, revision }: { readonly id: string; readonly revision: number }) {
+  const refs = sheet.joints.filter(({ joint }) => joint.id === id && joint.revision === revision).map(({ ref }) => ref);
+  return joints.filter(({ ref }) => refs.includes(ref)).flatMap((joint) => Object.entries(acceptedFigures(joint)));
+}
