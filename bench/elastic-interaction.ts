@@ -139,7 +139,7 @@ const MODEL = modelSchema.parse({ kind: 'neighbours', arrangement: 'circle', cou
 
 /** Time until a search of 24 bolts is within a hundredth of what it has found in the end. */
 function search(): BenchResult {
-  const request = orderSearchRequestSchema.parse({ model: MODEL, targetN: 100_000, mostPulls: 24, draws: 60_000 });
+  const request = orderSearchRequestSchema.parse({ model: MODEL, targetN: 100_000, mostPulls: 24, draws: 50_000 });
   const begun = searching(request);
   if (!begun.ok) throw new Error(JSON.stringify(begun.failure));
   const news: { readonly ms: number; readonly spread: number }[] = [];
@@ -150,7 +150,7 @@ function search(): BenchResult {
     step = begun.value.next();
   }
   const wholeMs = performance.now() - start;
-  const { spread, byRounds } = step.value;
+  const { spread, byRounds, tried } = step.value;
   const nearMs = news.find((one) => one.spread <= 1.01 * spread)?.ms ?? wholeMs;
   return {
     name: 'Order search of 24 bolts in one round, until within 1 % of its best',
@@ -158,7 +158,7 @@ function search(): BenchResult {
     peer: wholeMs,
     unit: 'ms',
     ratio: nearMs / wholeMs,
-    note: `The peer is the whole search of ${request.draws} orders. Spread ${spread.toFixed(4)}, of the star ${byRounds[0]?.starSpread.toFixed(4)}, by the numbers ${byRounds[0]?.circularSpread.toFixed(4)}.`,
+    note: `The peer is the whole search of ${tried} orders. Spread ${spread.toFixed(4)}, of the star ${byRounds[0]?.starSpread.toFixed(4)}, by the numbers ${byRounds[0]?.circularSpread.toFixed(4)}.`,
   };
 }
 

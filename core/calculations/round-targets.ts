@@ -42,6 +42,7 @@ export const roundTargets = calculation({
         z.strictObject({
           plan: z.enum(PLANS),
           pulls: z.number().int(),
+          draws: z.number().int().describe('how often was drawn'),
           spreadOnPaper: share('spread without scatter'),
           spreadMean: share('spread with scatter, mean of the draws'),
           spread95: share('spread that 95 % of the draws do not pass'),

@@ -15,7 +15,13 @@ export const scatterFields = {
       'how far the force at one torque scatters from bolt to bolt: 95 % lie within ± this share, 0.25 for ± 25 %',
     )
     .optional(),
-  draws: z.number().int().min(0).max(100_000).default(1000).describe('how often is drawn, up to 100 000'),
+  draws: z
+    .number()
+    .int()
+    .min(0)
+    .max(100_000)
+    .default(1000)
+    .describe('how often is drawn, up to 100 000; less often for many bolts'),
   seed: z.number().int().min(0).max(4_294_967_295).default(1).describe('the same seed draws the same'),
 };
 const scatterSchema = z.object(scatterFields);
@@ -26,6 +32,8 @@ export const PLANS = ['planned', 'plain', 'plain and round the joint'] as const;
 export interface PlanScatter {
   readonly plan: (typeof PLANS)[number];
   readonly pulls: number;
+  /** How often was drawn. */
+  readonly draws: number;
   readonly spreadOnPaper: number;
   readonly spreadMean: number;
   readonly spread95: number;
@@ -44,6 +52,10 @@ interface Planned {
 const PLAIN_SHARES = [0.3, 0.7, 1];
 const CLOSING_ROUNDS = 2;
 
+/** Steps of reckoning that draws may take, some seconds; a cube of the bolts for each draw. */
+const MOST_WORK = 2e8;
+const FEWEST = 40;
+
 /**
  * The plan, and plain rounds beside it, with friction that scatters from bolt to bolt and stays with its bolt: every
  * pull on it brings the same multiple of what was aimed at. The multiples are log-normal with mean 1.
@@ -55,7 +67,9 @@ export function scatterOf(
   planned: Planned,
 ): readonly PlanScatter[] | undefined {
   if (frictionScatter === undefined || draws === 0) return undefined;
-  const factors = drawnFactors(frictionScatter, planned.finalN.length, draws, seed);
+  const count = planned.finalN.length;
+  const made = Math.min(draws, Math.max(FEWEST, Math.ceil(MOST_WORK / count ** 3)));
+  const factors = drawnFactors(frictionScatter, count, made, seed);
   return plansOf(planned).map(([plan, rounds]) => scattered(plan, rounds, planned, factors));
 }
 
@@ -115,6 +129,7 @@ function scattered(
   return {
     plan,
     pulls: rounds.length * finalN.length,
+    draws: factors.length,
     spreadOnPaper: evennessOf(simulate(joint, rounds).finalN).spread,
     spreadMean: mean(spreads),
     spread95: quantile(spreads, 0.95),

@@ -96,7 +96,7 @@ function* overRounds(
   const words = randomWords(request.seed);
   const found: { problem: OrderProblem; searched: Searched }[] = [];
   for (let rounds = 1; rounds <= most; rounds++) {
-    const problem = problemOf(request, joint, rounds);
+    const problem = problemOf(request, joint, { rounds, most });
     const before = found.at(-1)?.searched.order;
     const known = before ? [...problem.known, before] : problem.known;
     const search = searchOrders({ ...problem, known }, words);
@@ -117,13 +117,14 @@ const toldOf = ({ tried, of, best }: Progress, rounds: number, most: number): Se
   spread: best.spread,
 });
 
-/** Steps of reckoning that a search may take for one number of rounds: some seconds. */
-const MOST_WORK = 4e9;
+/** Steps of reckoning that a whole search may take, some seconds; a cube of the bolts for each order. */
+const MOST_WORK = 8e8;
+const FEWEST = 20;
 
 function problemOf(
   { targetN, firstShare, draws }: OrderSearchRequest,
   joint: SourcedJoint,
-  rounds: number,
+  { rounds, most }: { readonly rounds: number; readonly most: number },
 ): OrderProblem {
   const { count, first, later } = joint;
   const shareIn = (round: number) => (rounds === 1 ? 1 : firstShare + ((1 - firstShare) * round) / (rounds - 1));
@@ -133,7 +134,7 @@ function problemOf(
     targetsN: Array.from({ length: rounds }, (_, round) => shareIn(round) * targetN),
     isRing: isCirculant(first) && (later === undefined || isCirculant(later)),
     known: [star(count), circular(count)],
-    draws: Math.min(draws, Math.ceil(MOST_WORK / count ** 3)),
+    draws: Math.min(draws, Math.max(FEWEST, Math.ceil(MOST_WORK / count ** 3 / most))),
   };
 }
 
