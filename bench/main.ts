@@ -11,6 +11,7 @@ const BENCHMARKS = {
   'page-load': async () => (await import('./page-load.ts')).run(),
   'joint-mechanics': async () => (await import('./joint-mechanics.ts')).run(),
   'elastic-interaction': async () => (await import('./elastic-interaction.ts')).run(),
+  flood: async () => (await import('./flood.ts')).run(),
   trace: async () => (await import('./trace.ts')).run(),
   'slider-frame': async () => (await import('./slider-frame.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),

@@ -56,7 +56,7 @@ export function LineTry({ description, heard }: LineTryProps) {
 function useSaidWords(): (said: LineSaid) => string {
   const { t } = useTranslation('lead');
   const language = useLanguage();
-  const figure = (value: number): string => showNumber(value, language, { significant: 6 });
+  const figure = (value: number): string => showNumber(Number(value.toPrecision(6)), language);
   return ({ says, torque, angle, number, position, serial, takenAt, elapsedS }) =>
     [
       t(`lines.says-${says}`),
