@@ -1,4 +1,5 @@
 export { convert, convertTorque } from './convert.ts';
+export { formulaIn } from './formula-in.ts';
 export { LANGUAGES, type Language } from './language.ts';
 export { readNumber } from './read-number.ts';
 export { readUnit } from './read-unit.ts';

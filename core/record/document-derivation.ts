@@ -6,6 +6,7 @@ import { sayRemark } from '../language/mechanics/say-remark.ts';
 import { sayOwnRow } from '../language/own-rows.ts';
 import { say } from '../language/say.ts';
 import { derivedPictures } from '../picture/derived-target.ts';
+import { formulaIn } from '../quantity/formula-in.ts';
 import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import type { Block, TableBlock } from './document.ts';
@@ -73,8 +74,8 @@ const stepTable = (ref: string, steps: readonly StepShown[], language: Language)
 const stepCells = ({ symbol, formula, withNumbers, value, unit, source }: StepShown, language: Language) =>
   [
     symbol,
-    formula,
+    formulaIn(formula, language),
     `${showNumber(Number(value.toPrecision(5)), language)}\u00a0${unit}`.trim(),
     source,
-    withNumbers,
+    formulaIn(withNumbers, language),
   ].map((text) => ({ text }));

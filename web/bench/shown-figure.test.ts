@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { inLanguage, shownFigure } from './shown-figure.ts';
+import { shownFigure } from './shown-figure.ts';
 
 it('shows six digits, and every digit before the decimal sign', () => {
   expect(shownFigure(41_234.5678, 'de')).toBe('41\u202f234,6');
@@ -9,9 +9,4 @@ it('shows six digits, and every digit before the decimal sign', () => {
 it('shows what is very small with its power of ten', () => {
   expect(shownFigure(3.0251e-6, 'fr')).toBe('3,025·10⁻⁶');
   expect(shownFigure(0, 'en')).toBe('0');
-});
-
-it('writes a formula with the decimal sign of the language', () => {
-  expect(inLanguage('min(3.2, 4.5)·0.577', 'de')).toBe('min(3,2; 4,5)·0,577');
-  expect(inLanguage('min(3.2, 4.5)', 'en')).toBe('min(3.2, 4.5)');
 });

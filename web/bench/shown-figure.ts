@@ -16,7 +16,3 @@ export function shownFigure(value: number, language: Language): string {
   }
   return showNumber(Number(value.toPrecision(Math.max(DIGITS, Math.trunc(value).toString().length))), language);
 }
-
-/** A formula of the registry, which is written with a decimal point, in the language's own sign. */
-export const inLanguage = (formula: string, language: Language): string =>
-  language === 'en' ? formula : formula.replaceAll(', ', '; ').replace(/(\d)\.(\d)/g, '$1,$2');

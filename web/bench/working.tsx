@@ -1,8 +1,9 @@
+import { formulaIn } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { z } from 'zod';
 import { useLanguage } from '../app/language.ts';
 import { Sheet } from '../parts/sheet.tsx';
-import { inLanguage, shownFigure } from './shown-figure.ts';
+import { shownFigure } from './shown-figure.ts';
 
 const stepsSchema = z.object({
   steps: z
@@ -31,9 +32,9 @@ export function Working({ output }: { readonly output: unknown }) {
         {read.data.steps.map(({ symbol, formula, withNumbers, value, unit, source }, index) => (
           <li key={`${symbol}-${index}`}>
             <p className="working-formula">
-              {symbol} = {inLanguage(formula, language)}
+              {symbol} = {formulaIn(formula, language)}
             </p>
-            <p className="working-numbers">= {inLanguage(withNumbers, language)}</p>
+            <p className="working-numbers">= {formulaIn(withNumbers, language)}</p>
             <p className="working-value">
               = {shownFigure(value, language)} {unit}
             </p>

@@ -1,7 +1,7 @@
 import type { Derivation } from '@clampwright/core/joint';
 import { sayDerivation, sayMechanics, sayRemark } from '@clampwright/core/language';
 import { derivedPictures } from '@clampwright/core/picture';
-import { showNumber, type TorqueUnit } from '@clampwright/core/quantity';
+import { formulaIn, showNumber, type TorqueUnit } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
 import { Notice } from '../../parts/notice.tsx';
@@ -38,10 +38,11 @@ export function DerivedFigures({ derivation, torqueUnit }: DerivedFiguresProps) 
           {derivation.steps.map(({ symbol, formula, withNumbers, value, unit, source }) => (
             <li key={symbol}>
               <p className="working-formula">
-                {symbol} = {formula}
+                {symbol} = {formulaIn(formula, language)}
               </p>
               <p className="working-formula">
-                = {withNumbers} = {`${showNumber(Number(value.toPrecision(5)), language)}\u00a0${unit}`}
+                = {formulaIn(withNumbers, language)} ={' '}
+                {`${showNumber(Number(value.toPrecision(5)), language)}\u00a0${unit}`}
               </p>
               <p className="soft">{source}</p>
             </li>
