@@ -10,7 +10,6 @@ export { chiSquare, gamma } from './distributions/gamma.ts';
 export { normal, shareAbove, shareBelow, Z_95 } from './distributions/normal.ts';
 export { studentT } from './distributions/student-t.ts';
 export { exponential, weibull } from './distributions/weibull.ts';
-export { type LineFit, lineError, lineFit, nextError } from './line-fit.ts';
 export { crossingOf, linearTrend, type Trend, type TrendPoint, trendAt } from './linear-trend.ts';
 export {
   drawnResults,

@@ -1,5 +1,5 @@
 import { studentT } from '../statistics/distributions/student-t.ts';
-import { type LineFit, lineFit, nextError } from '../statistics/line-fit.ts';
+import { crossingOf, linearTrend, type Trend, trendAt } from '../statistics/linear-trend.ts';
 
 /** Deviation of a wrench at one torque on a day; percent of the reference value. */
 export interface DeviationOn {
@@ -18,7 +18,7 @@ export type Outlook =
   /** Not within the years that are looked ahead. */
   | { readonly kind: 'stays'; readonly years: number }
   /** Months as ISO 8601, such as 2027-05; `about` is missing where only the band reaches a limit. */
-  | { readonly kind: 'leaves'; readonly about?: string; readonly earliest: string; readonly latest?: string };
+  | { readonly kind: 'leaves'; readonly about?: string; readonly earliest: string };
 
 export interface Drift {
   /** Those since the last adjustment, which the trend is drawn through. */
@@ -42,7 +42,7 @@ const DAY_MS = 86_400_000;
 const YEAR_DAYS = 365.25;
 /** Further ahead no trend of a hand tool is believed. */
 const AHEAD_YEARS = 5;
-const STEP_DAYS = 7;
+const LEVEL = 0.95;
 
 /**
  * How a wrench drifts at one torque and when that takes it out of its limits.
@@ -57,55 +57,48 @@ export function driftOf(history: readonly DeviationOn[], limitPercent: number): 
   const since = history.slice(Math.max(from, 0));
   const last = since.at(-1);
   const [first] = since;
-  const days = new Set(since.map(({ on }) => on)).size;
   const none = { history: since, slopePercentPerYear: undefined, slopeHalfWidth: undefined, isTrend: false, band: [] };
   if (last && Math.abs(last.deviationPercent) > limitPercent) return { ...none, outlook: { kind: 'out-already' } };
-  if (!first || !last || since.length < 3 || days < 2)
-    return { ...none, outlook: { kind: 'too-few', count: since.length } };
-  const fit = lineFit(since.map(({ on, deviationPercent }) => ({ x: dayOf(on), y: deviationPercent })));
-  const t = studentT(fit.count - 2).quantileAbove(0.025);
-  const half = t * (fit.slopeError ?? 0) * YEAR_DAYS;
+  const trend = linearTrend(since.map(({ on, deviationPercent }) => ({ x: dayOf(on), y: deviationPercent })));
+  if (!trend || !first || !last) return { ...none, outlook: { kind: 'too-few', count: since.length } };
+  const half = studentT(trend.degrees).quantileAbove(0.025) * trend.slopeStandardError;
   return {
     history: since,
-    slopePercentPerYear: fit.slope * YEAR_DAYS,
-    slopeHalfWidth: half,
-    isTrend: Math.abs(fit.slope * YEAR_DAYS) > half,
-    outlook: outlookOf(fit, t, dayOf(last.on), limitPercent),
-    band: bandOf(fit, t, dayOf(first.on), dayOf(last.on) + YEAR_DAYS),
+    slopePercentPerYear: trend.slope * YEAR_DAYS,
+    slopeHalfWidth: half * YEAR_DAYS,
+    isTrend: Math.abs(trend.slope) > half,
+    outlook: outlookOf(trend, dayOf(last.on), limitPercent),
+    band: bandOf(trend, dayOf(first.on), dayOf(last.on) + YEAR_DAYS),
   };
 }
 
 const dayOf = (on: string): number => Date.parse(on.slice(0, 10)) / DAY_MS;
 const isoOf = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
 
-const valueAt = ({ intercept, slope }: LineFit, day: number): number => intercept + slope * day;
+const BAND_STEPS = 24;
 
-function bandOf(fit: LineFit, t: number, from: number, to: number): Drift['band'] {
-  const steps = 24;
-  return Array.from({ length: steps + 1 }, (_, step) => {
-    const day = from + ((to - from) * step) / steps;
-    const value = valueAt(fit, day);
-    const reach = t * (nextError(fit, day) ?? 0);
-    return { on: isoOf(day), value, low: value - reach, high: value + reach };
+const bandOf = (trend: Trend, from: number, to: number): Drift['band'] =>
+  Array.from({ length: BAND_STEPS + 1 }, (_, step) => {
+    const day = from + ((to - from) * step) / BAND_STEPS;
+    const {
+      value,
+      prediction: [low, high],
+    } = trendAt(trend, day, LEVEL);
+    return { on: isoOf(day), value, low, high };
   });
-}
 
-/** Week by week ahead: where the band, the line, and the far side of the band have left the limits. */
-function outlookOf(fit: LineFit, t: number, from: number, limit: number): Outlook {
-  const firstWeek = (hasLeft: (day: number) => boolean): string | undefined => {
-    for (let day = from; day <= from + AHEAD_YEARS * YEAR_DAYS; day += STEP_DAYS)
-      if (hasLeft(day)) return isoOf(day).slice(0, 7);
-    return undefined;
+/** The earlier of what reaches the upper limit and what reaches the lower one. */
+function outlookOf(trend: Trend, from: number, limit: number): Outlook {
+  const until = from + AHEAD_YEARS * YEAR_DAYS;
+  const crossings = [limit, -limit].map((side) => crossingOf(trend, side, from, LEVEL));
+  const soonest = (days: readonly (number | undefined)[]) => {
+    const ahead = days.filter((day) => day !== undefined && day <= until);
+    return ahead.length === 0 ? undefined : isoOf(Math.min(...ahead.map(Number))).slice(0, 7);
   };
-  const reach = (day: number) => t * (nextError(fit, day) ?? 0);
-  const earliest = firstWeek((day) => Math.abs(valueAt(fit, day)) + reach(day) > limit);
-  const about = firstWeek((day) => Math.abs(valueAt(fit, day)) > limit);
-  const latest = firstWeek((day) => Math.abs(valueAt(fit, day)) - reach(day) > limit);
+  const [low, high] = trendAt(trend, from, LEVEL).prediction;
+  const isWideAlready = low < -limit || high > limit;
+  const earliest = isWideAlready ? isoOf(from).slice(0, 7) : soonest(crossings.map((crossing) => crossing.earliest));
+  const about = soonest(crossings.map(({ at }) => at));
   if (earliest === undefined) return { kind: 'stays', years: AHEAD_YEARS };
-  return {
-    kind: 'leaves',
-    earliest,
-    ...(about === undefined ? {} : { about }),
-    ...(latest === undefined ? {} : { latest }),
-  };
+  return { kind: 'leaves', earliest, ...(about === undefined ? {} : { about }) };
 }

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { calculate } from '@clampwright/core/calculations';
-import { lineError, lineFit, propagate } from '@clampwright/core/statistics';
+import { describe, linearTrend, propagate, type Trend, type TrendPoint, trendAt } from '@clampwright/core/statistics';
 import { type Check, check, describeSource } from '../check.ts';
 import { got, numberFrom, refusal } from '../got.ts';
 import { EXACT_SLOPE_ERRORS, TORQUE_ARM_FITS } from '../published/torque-arm.ts';
@@ -11,7 +11,20 @@ type Run = (typeof TORQUE_ARM_FITS)[number][1];
 /** The data lie beside the sources; what is built lies one folder deeper. */
 const DATA = new URL(import.meta.url.includes('/dist/') ? '../../data/' : '../data/', import.meta.url);
 
-function pointsOf(what: What, run: Run): readonly { readonly x: number; readonly y: number }[] {
+function lineThrough(points: readonly TrendPoint[]): Trend {
+  const trend = linearTrend(points);
+  if (!trend) throw new Error('no line through fewer than three points');
+  return trend;
+}
+
+/** r = b·√(Σ(x − x̄)²/Σ(y − ȳ)²) */
+function correlationOf(points: readonly TrendPoint[]): number {
+  const { slope, spreadX } = lineThrough(points);
+  const { standardDeviation = Number.NaN } = describe(points.map(({ y }) => y));
+  return (slope * Math.sqrt(spreadX / (points.length - 1))) / standardDeviation;
+}
+
+function pointsOf(what: What, run: Run): readonly TrendPoint[] {
   if (run === 'all') return [...pointsOf(what, 'ascending'), ...pointsOf(what, 'descending')];
   const [head = '', ...rows] = readFileSync(new URL(`torque-arm/${what}_${run}.csv`, DATA), 'utf8')
     .trim()
@@ -29,7 +42,7 @@ function pointsOf(what: What, run: Run): readonly { readonly x: number; readonly
 const LAST_DIGITS = 'sixteen digits are printed; two ways of adding up share no more of them';
 
 const fits: readonly Check[] = TORQUE_ARM_FITS.flatMap(([what, run, slope, slopeError, intercept, correlation]) => {
-  const fit = () => lineFit(pointsOf(what, run));
+  const fit = () => lineThrough(pointsOf(what, run));
   const name = `${what.replace('_', ' ')}, ${run}`;
   const unit = what === 'torque_arm' ? 'N·m/(V/V)' : 'N/(V/V)';
   return [
@@ -40,13 +53,13 @@ const fits: readonly Check[] = TORQUE_ARM_FITS.flatMap(([what, run, slope, slope
       relative: 1e-12,
       because: `${LAST_DIGITS}, fewer of a small difference`,
     }),
-    check(`${name}: correlation`, () => fit().correlation, {
+    check(`${name}: correlation`, () => correlationOf(pointsOf(what, run)), {
       value: correlation,
       unit: '',
       relative: 1e-15,
       because: LAST_DIGITS,
     }),
-    check(`${name}: standard error of the slope`, () => fit().slopeError ?? Number.NaN, {
+    check(`${name}: standard error of the slope`, () => fit().slopeStandardError, {
       value: slopeError,
       unit,
       relative: 1e-10,
@@ -59,7 +72,7 @@ const exactErrors: readonly Check[] = EXACT_SLOPE_ERRORS.map(([what, run, slopeE
   const fit = TORQUE_ARM_FITS.find((one) => one[0] === what && one[1] === run);
   return check(
     `${what.replace('_', ' ')}, ${run}: standard error of the slope`,
-    () => (fit ? (lineFit(pointsOf(fit[0], fit[1])).slopeError ?? Number.NaN) : Number.NaN),
+    () => (fit ? lineThrough(pointsOf(fit[0], fit[1])).slopeStandardError : Number.NaN),
     { value: slopeError, unit: '', relative: 1e-13, because: 'rounded once' },
   );
 });
@@ -79,7 +92,7 @@ const THERMOMETER = [
   [26.511, -0.16],
 ].map(([t = 0, b = 0]) => ({ x: t - 20, y: b }));
 
-const thermometer = () => lineFit(THERMOMETER);
+const thermometer = () => lineThrough(THERMOMETER);
 
 /** JCGM 100:2008, G.4.1: combined and effective degrees of freedom are not told by us; only the quadrature is. */
 const REDUCED = [0.25, 0.57, 0.82].map((standardUncertainty) => ({ standardUncertainty, sensitivity: 1 }));
@@ -147,10 +160,10 @@ export const CALIBRATION_SOURCES = [
   describeSource('the same data in exact fractions', 'computed with Python fractions', exactErrors),
   describeSource('JCGM 100:2008, H.3, calibration of a thermometer (data read, answers from memory)', 'from memory', [
     check('intercept', () => thermometer().intercept, { value: '-0.1712', unit: '°C' }),
-    check('u(intercept)', () => thermometer().interceptError ?? Number.NaN, { value: '0.0029', unit: '°C' }),
+    check('u(intercept)', () => thermometer().interceptStandardError, { value: '0.0029', unit: '°C' }),
     check('slope', () => thermometer().slope, { value: '0.00218', unit: '' }),
-    check('u(slope)', () => thermometer().slopeError ?? Number.NaN, { value: '0.00067', unit: '' }),
-    check('scatter about the line', () => thermometer().residualDeviation ?? Number.NaN, {
+    check('u(slope)', () => thermometer().slopeStandardError, { value: '0.00067', unit: '' }),
+    check('scatter about the line', () => thermometer().residualSd, {
       value: '0.0035',
       unit: '°C',
     }),
@@ -158,7 +171,10 @@ export const CALIBRATION_SOURCES = [
       value: '-0.1494',
       unit: '°C',
     }),
-    check('u(correction at 30 °C)', () => lineError(thermometer(), 10) ?? Number.NaN, { value: '0.0041', unit: '°C' }),
+    check('u(correction at 30 °C)', () => trendAt(thermometer(), 10, 0.95).standardError, {
+      value: '0.0041',
+      unit: '°C',
+    }),
   ]),
   describeSource('JCGM 100:2008, G.4.1, three relative components', 'from memory', [
     check('combined', () => propagate(REDUCED).standardUncertainty, { value: '1.03', unit: '%' }),
