@@ -14,6 +14,7 @@ const BENCHMARKS = {
   flood: async () => (await import('./flood.ts')).run(),
   trace: async () => (await import('./trace.ts')).run(),
   'slider-frame': async () => (await import('./slider-frame.ts')).run(),
+  conformity: async () => (await import('./conformity.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
 
