@@ -14,7 +14,7 @@ const DEMO = { demo: true } as const;
  */
 export async function loadDemo(store: Store, now: Date): Promise<Result<undefined>> {
   const scenario = scenarioAt(now);
-  for (const part of [people, register, joints, jobs]) {
+  for (const part of [people, register, joints, jobs, care]) {
     const added = await part(store, scenario);
     if (!added.ok) return added;
   }
@@ -43,6 +43,18 @@ async function register(store: Store, scenario: Scenario): Added {
     () => all(scenario.wrenches, (wrench) => store.wrenches.add(wrench, DEMO)),
     () => all(scenario.adapters, (adapter) => store.adapters.add(adapter, DEMO)),
     () => all(scenario.extensions, (extension) => store.extensions.add(extension, DEMO)),
+  ];
+  return all(steps, (step) => step());
+}
+
+/** Calibrations before the recall that came of one. */
+async function care(store: Store, scenario: Scenario): Added {
+  const { calibrations, checks, recalls } = store.care;
+  const steps = [
+    () => all(scenario.references, (reference) => store.references.keep(reference, DEMO)),
+    () => all(scenario.calibrations, ({ calibration, summary }) => calibrations.append(calibration, summary)),
+    () => all(scenario.checks, (check) => checks.append(check)),
+    () => all(scenario.recalls, (recall) => recalls.append(recall)),
   ];
   return all(steps, (step) => step());
 }

@@ -1,11 +1,24 @@
 import type { JointRevision } from '@clampwright/core/joint';
 import type { Asset, PersonRef } from '@clampwright/core/record';
-import type { Adapter, Extension, Wrench } from '@clampwright/core/wrench';
+import type {
+  Adapter,
+  BeforeUseCheck,
+  Calibration,
+  CalibrationSummary,
+  Extension,
+  Recall,
+  ReferenceStandard,
+  Wrench,
+} from '@clampwright/core/wrench';
 import { DEMO_ASSETS } from './assets.ts';
+import { demoChecks } from './care/checks.ts';
+import { dayBefore } from './care/days.ts';
+import { demoRecall } from './care/recall.ts';
+import { demoReferences } from './care/references.ts';
 import { DEMO_JOINTS, demoJobs } from './jobs.ts';
 import { DEMO_PEOPLE } from './people.ts';
 import type { PlayedJob } from './played-job.ts';
-import { DEMO_ADAPTERS, DEMO_EXTENSIONS, demoWrenches } from './toolbox.ts';
+import { DEMO_ADAPTERS, DEMO_EXTENSIONS, demoHistory, wrenchesOn } from './toolbox.ts';
 
 /** Everything of the invented workshop, as data; whoever has a store puts it in. */
 export interface Scenario {
@@ -15,6 +28,12 @@ export interface Scenario {
   readonly wrenches: readonly Wrench[];
   readonly adapters: readonly Adapter[];
   readonly extensions: readonly Extension[];
+  /** Certificate by certificate. */
+  readonly references: readonly ReferenceStandard[];
+  /** The oldest first. */
+  readonly calibrations: readonly { readonly calibration: Calibration; readonly summary: CalibrationSummary }[];
+  readonly checks: readonly BeforeUseCheck[];
+  readonly recalls: readonly Recall[];
   readonly jobs: readonly Pick<PlayedJob, 'sheet' | 'entries' | 'traces' | 'state'>[];
 }
 
@@ -23,7 +42,8 @@ export interface Scenario {
  * finished some days before, one in hand, two to begin.
  */
 export function scenarioAt(now: Date): Scenario {
-  const wrenches = demoWrenches(now);
+  const calibrations = demoHistory(now);
+  const wrenches = wrenchesOn(calibrations, dayBefore(now, 0));
   return {
     people: DEMO_PEOPLE,
     assets: DEMO_ASSETS,
@@ -31,7 +51,11 @@ export function scenarioAt(now: Date): Scenario {
     wrenches,
     adapters: DEMO_ADAPTERS,
     extensions: DEMO_EXTENSIONS,
-    jobs: demoJobs(now, wrenches),
+    references: demoReferences(now),
+    calibrations: calibrations.map(({ calibration, judged: { summary } }) => ({ calibration, summary })),
+    checks: demoChecks(now, wrenches),
+    recalls: [demoRecall(calibrations)],
+    jobs: demoJobs(now, (daysAgo) => wrenchesOn(calibrations, dayBefore(now, daysAgo))),
   };
 }
 

@@ -39,11 +39,12 @@ function sheet(
 }
 
 /** The jobs of the demo as they stand on a day: one finished, one half done, two not begun. */
-export function demoJobs(now: Date, wrenches: readonly Wrench[]): readonly PlayedJob[] {
-  const wrench = (serial: string): Wrench => wrenches.find((candidate) => candidate.serial === serial)!;
+export function demoJobs(now: Date, wrenchesAt: (daysAgo: number) => readonly Wrench[]): readonly PlayedJob[] {
+  const wrench = (serial: string, daysAgo: number): Wrench =>
+    wrenchesAt(daysAgo).find((candidate) => candidate.serial === serial)!;
   return [
-    finishedWheels(now, { wrench: wrench('KH-102') }),
-    halfDoneTower(now, { wrench: wrench('KH-103'), extension: DEMO_EXTENSIONS[1]! }),
+    finishedWheels(now, { wrench: wrench('KH-102', WHEELS_DAYS_AGO) }),
+    halfDoneTower(now, { wrench: wrench('KH-103', 1), extension: DEMO_EXTENSIONS[1]! }),
     new PlayedJob(
       sheet('Overhaul of the drive: gearbox cover and tensioning flange', DRIVE, [
         ['Gearbox cover', gearboxCover],
@@ -60,6 +61,7 @@ export function demoJobs(now: Date, wrenches: readonly Wrench[]): readonly Playe
   ];
 }
 
+const WHEELS_DAYS_AGO = 12;
 const WHEELS = ['Front left', 'Front right', 'Rear left', 'Rear right'] as const;
 
 /** Four wheels, one pull over its limit that was loosened and repeated, signed off and closed. */
@@ -68,7 +70,7 @@ function finishedWheels(now: Date, tool: Tool): PlayedJob {
   const job = new PlayedJob(
     sheet('Winter tyres on the service vehicle', VEHICLE, wheels),
     LEAD,
-    now.getTime() - 12 * dayMs,
+    now.getTime() - WHEELS_DAYS_AGO * dayMs,
   );
   job.wait(15).take(tool, TECHNICIAN, ['J1', 'J2', 'J3', 'J4']);
   for (const ref of ['J1', 'J2', 'J3', 'J4']) {

@@ -17,7 +17,7 @@ describe('the invented workshop', () => {
 
   it('has one wrench overdue and one due soon', () => {
     const states = scenario.wrenches.map((wrench) => calibrationState(wrench, '2026-03-01'));
-    expect(states).toEqual(['valid', 'soon', 'valid', 'overdue', 'valid']);
+    expect(states).toEqual(['valid', 'valid', 'valid', 'overdue', 'soon']);
   });
 
   it('has one job finished, one half done, and some to begin', () => {
@@ -39,6 +39,20 @@ describe('the invented workshop', () => {
     for (const { state } of scenario.jobs.slice(0, 2)) {
       const attempts = state.joints.flatMap(({ cells }) => cells.flat()).flatMap((cell) => cell.attempts);
       expect(attempts.some(({ verdict }) => verdict !== 'within')).toBe(true);
+    }
+  });
+
+  it('has one wrench found off, with a recall of the pulls that it made', () => {
+    const off = scenario.calibrations.filter(({ calibration }) => calibration.asLeft);
+    expect(off.map(({ calibration }) => calibration.certificate)).toEqual(['KH-C-0419']);
+    const [recall] = scenario.recalls;
+    const pulls = scenario.jobs
+      .flatMap(({ entries }) => entries.map(({ body }) => body))
+      .filter((body) => body.kind === 'pull' && body.pull.wrenchId === recall?.wrenchId);
+    expect(pulls.length).toBeGreaterThan(20);
+    for (const body of pulls) {
+      if (body.kind !== 'pull') continue;
+      expect(body.pull.takenAt > (recall?.goodAt ?? '') && body.pull.takenAt < (recall?.foundAt ?? '')).toBe(true);
     }
   });
 

@@ -1,3 +1,4 @@
 export { derivedPictures } from './derived-target.ts';
 export { picturesOf } from './pictures-of.ts';
 export type { Scribe } from './scribe.ts';
+export { wrenchDeviations } from './wrench-deviations.ts';

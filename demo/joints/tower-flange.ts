@@ -33,5 +33,6 @@ export const towerFlange: JointContent = {
   ],
   rework: { rule: 'replace-fastener', underContinues: true, maximumAttempts: 3 },
   decisionRule: { kind: 'simple' },
+  consequenceClass: 'CC3',
   torqueUnit: 'N·m',
 };

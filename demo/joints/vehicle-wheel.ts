@@ -26,6 +26,7 @@ export const vehicleWheel: JointContent = {
   cautions: ['The last round with the wheel on the ground.'],
   rework: { rule: 'loosen-and-repeat', underContinues: true, maximumAttempts: 3 },
   decisionRule: { kind: 'simple' },
+  consequenceClass: 'CC2',
   torqueUnit: 'N·m',
   retorque: { after: 50, unit: 'km', note: 'Wheel nuts settle; tighten again after 50 km.' },
 };

@@ -1,5 +1,6 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
-import { canonical } from '@clampwright/core/record';
+import { isTorqueUnit, unitsOf } from '@clampwright/core/quantity';
+import { type Certified, canonical, certificateDocument } from '@clampwright/core/record';
 import {
   type Calibration,
   calibrationSchema,
@@ -10,10 +11,15 @@ import type { Store } from '@clampwright/store';
 import { z } from 'zod';
 import { anybody, onlyFor } from './access.ts';
 import { keptCalibrationSchema } from './contract.ts';
-import { json } from './gives.ts';
-import { route } from './route.ts';
+import { json, media } from './gives.ts';
+import { PAPER_FORMS, paperQuery, paperResponse } from './paper.ts';
+import { type Route, route } from './route.ts';
 
 export const calibrationParams = z.object({ id: z.uuid() });
+
+const certificateQuery = paperQuery.extend({
+  unit: z.enum(unitsOf('torque').filter(isTorqueUnit)).default('N·m'),
+});
 
 export const showCalibration = route({
   method: 'get',
@@ -57,4 +63,37 @@ async function sameReference(store: Store, copied: Calibration['reference']): Pr
     message: `${current.name} is kept with other figures; choose it again.`,
     current,
   });
+}
+
+/** The certificate in each form. */
+export const certificates: readonly Route[] = PAPER_FORMS.map((form) =>
+  route({
+    method: 'get',
+    path: `/calibrations/{id}/certificate.${form.extension}`,
+    title: `give the certificate of a calibration as ${form.extension.toUpperCase()}`,
+    access: anybody,
+    takes: z.object({ params: calibrationParams, query: certificateQuery }),
+    gives: media(form.type),
+    handle: async ({ params, query: { unit, ...hand } }, { store }) => {
+      const certified = await certifiedIn(store, params.id);
+      if (!certified.ok) return certified;
+      const document = certificateDocument(certified.value, { ...hand, unit });
+      return ok(await paperResponse(form, document, certificateName(certified.value)));
+    },
+  }),
+);
+
+const certificateName = ({ calibration, wrench }: Certified): string =>
+  `certificate_${calibration.calibratedOn}_${wrench.serial}`.replaceAll(/[^\w-]+/g, '-');
+
+async function certifiedIn(store: Store, id: string): Promise<Result<Certified>> {
+  const calibration = await store.care.calibrations.get(id);
+  if (!calibration.ok) return calibration;
+  const wrench = await store.wrenches.get(calibration.value.wrenchId);
+  if (!wrench.ok) return wrench;
+  // it was judged when it was kept: its own day is the day to judge it by
+  const judged = judgeCalibration(calibration.value, wrench.value, calibration.value.calibratedOn);
+  if (!judged.ok) return judged;
+  const { found, left } = judged.value;
+  return ok({ calibration: calibration.value, wrench: wrench.value, found, left });
 }

@@ -1,8 +1,8 @@
-import { invalid, ok } from '@clampwright/core/failure';
+import { failed, invalid, ok } from '@clampwright/core/failure';
 import { beforeUseCheckSchema, wrenchSchema } from '@clampwright/core/wrench';
 import { z } from 'zod';
 import { anybody, onlyFor } from './access.ts';
-import { whereaboutsSchema, wrenchCareSchema } from './contract.ts';
+import { simulatedComparisonSchema, whereaboutsSchema, wrenchCareSchema } from './contract.ts';
 import { json } from './gives.ts';
 import { route } from './route.ts';
 
@@ -64,5 +64,30 @@ export const addCheck = route({
     if (Date.parse(body.at) > now().getTime() + AHEAD_MS)
       return invalid('at', `${body.at} has not come yet`, 'a time up to now');
     return store.care.checks.append(body);
+  },
+});
+
+/** A wrench that shows a little too much, on a reference that scatters a little: enough to practise on. */
+export const compareSimulated = route({
+  method: 'post',
+  path: '/toolbox/wrenches/{id}/compare',
+  title: 'let a simulated wrench pull on a simulated reference',
+  access: onlyFor('keeper'),
+  takes: z.object({ params: wrenchParams, body: z.strictObject({ targetNm: z.number().positive() }) }),
+  gives: json(simulatedComparisonSchema),
+  handle: async ({ params, body: { targetNm } }, { store, random }) => {
+    const wrench = await store.wrenches.get(params.id);
+    if (!wrench.ok) return wrench;
+    const { connection, resolutionNm } = wrench.value;
+    if (connection.kind !== 'simulated')
+      return failed({
+        kind: 'conflict',
+        message: `${wrench.value.name} is a real wrench; read it yourself.`,
+        current: wrench.value,
+      });
+    const [aim = 128, scatter = 128] = random(2);
+    const indicatedNm = Math.round((targetNm * (1 + (aim - 128) / 128 / 200)) / resolutionNm) * resolutionNm;
+    const referenceNm = indicatedNm / (1.008 + (scatter - 128) / 128 / 500);
+    return ok({ indicatedNm: Number(indicatedNm.toFixed(6)), referenceNm: Number(referenceNm.toFixed(2)) });
   },
 });

@@ -3,8 +3,8 @@ import { z } from 'zod';
 import { anybody } from './access.ts';
 import { addAsset, listAssets } from './assets.ts';
 import { calculations, listCalculations } from './calc.ts';
-import { keepCalibration, showCalibration } from './calibrations.ts';
-import { addCheck, holdWrench, showCare } from './care.ts';
+import { certificates, keepCalibration, showCalibration } from './calibrations.ts';
+import { addCheck, compareSimulated, holdWrench, showCare } from './care.ts';
 import { postCommand } from './commands.ts';
 import { removeDemo } from './demo.ts';
 import { devices } from './devices.ts';
@@ -84,6 +84,8 @@ export const ROUTES: readonly Route[] = [
   addCheck,
   showCalibration,
   keepCalibration,
+  ...certificates,
+  compareSimulated,
   listReferences,
   showReference,
   keepReference,

@@ -48,6 +48,36 @@ const devicesRoute = createRoute({
   component: lazyRouteComponent(() => import('../devices/devices-place.tsx')),
 });
 
+const wrenchRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/wrenches/$wrenchId',
+  component: lazyRouteComponent(() => import('../wrenches/wrench-place.tsx')),
+});
+
+const calibrateRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/wrenches/$wrenchId/calibrate',
+  component: lazyRouteComponent(() => import('../wrenches/calibrate/calibrate-place.tsx')),
+});
+
+const referencesRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/wrenches/references',
+  component: lazyRouteComponent(() => import('../wrenches/references/references-place.tsx')),
+});
+
+const recallsRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/recalls',
+  component: lazyRouteComponent(() => import('../recalls/recalls-place.tsx')),
+});
+
+const recallRoute = createRoute({
+  getParentRoute: () => rootRoute,
+  path: '/recalls/$recallId',
+  component: lazyRouteComponent(() => import('../recalls/recall-place.tsx')),
+});
+
 const recordsRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/records',
@@ -97,6 +127,11 @@ export const leadRoutes = [
   newJobRoute,
   wrenchesRoute,
   devicesRoute,
+  wrenchRoute,
+  calibrateRoute,
+  referencesRoute,
+  recallsRoute,
+  recallRoute,
   recordsRoute,
   verifyRoute,
   benchRoute,

@@ -7,8 +7,9 @@ import { useNow } from '../parts/now.ts';
 import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
 import { Tick } from '../parts/tick.tsx';
 import type { JobInHand } from './job-in-hand.ts';
+import { RefusedWrenches } from './refused-wrenches.tsx';
 import { TakeTool } from './take-tool.tsx';
-import { refusedWrenches } from './tool-assessment.ts';
+import { rankWrenches } from './tool-assessment.ts';
 import { type ToolChoice, toolOf } from './tool-choice.ts';
 import { ToolFields } from './tool-fields.tsx';
 import { toolboxQuery } from './toolbox-query.ts';
@@ -33,6 +34,7 @@ export function ToolDialog({ job, joint, onClose }: ToolDialogProps) {
   });
   const [refs, setRefs] = useState<readonly string[]>([joint.ref]);
   const tool = toolbox.data && toolOf(choice, toolbox.data);
+  const ranked = toolbox.data ? rankWrenches(toolbox.data, choice, jointsOf(job, refs), now.toISOString()) : [];
   return (
     <Dialog title={t('tool.title')} size="wide" onClose={onClose}>
       {toolbox.isPending ? <Loading /> : null}
@@ -41,12 +43,10 @@ export function ToolDialog({ job, joint, onClose }: ToolDialogProps) {
         <EmptyState title={t('tool.no-wrenches')} text={t('tool.no-wrenches-text')} />
       ) : null}
       {toolbox.data ? (
-        <ToolFields
-          toolbox={toolbox.data}
-          choice={choice}
-          onChange={setChoice}
-          refusedIds={refusedWrenches(toolbox.data, choice, jointsOf(job, refs), now.toISOString())}
-        />
+        <>
+          <ToolFields toolbox={toolbox.data} choice={choice} onChange={setChoice} ranked={ranked} />
+          <RefusedWrenches ranked={ranked} />
+        </>
       ) : null}
       <JointTicks job={job} refs={refs} onChange={setRefs} />
       {tool ? <TakeTool job={job} tool={tool} joints={jointsOf(job, refs)} onClose={onClose} /> : null}

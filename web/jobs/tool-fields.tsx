@@ -1,20 +1,21 @@
-import { showNumber, showTorqueFigure } from '@clampwright/core/quantity';
+import { showNumber, showShare, showTorqueFigure } from '@clampwright/core/quantity';
 import type { Toolbox } from '@clampwright/server/contract';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { Select } from '../parts/select.tsx';
+import type { RankedWrench } from './tool-assessment.ts';
 import type { ToolChoice } from './tool-choice.ts';
 
 interface ToolFieldsProps {
   readonly toolbox: Toolbox;
   readonly choice: ToolChoice;
   readonly onChange: (choice: ToolChoice) => void;
-  /** Wrenches that would be refused with what is put on them. */
-  readonly refusedIds: ReadonlySet<string>;
+  /** The wrenches with what is put on them, the best first. */
+  readonly ranked: readonly RankedWrench[];
 }
 
 /** Wrench, adapter and extension, each from what the workshop has. */
-export function ToolFields({ toolbox, choice, onChange, refusedIds }: ToolFieldsProps) {
+export function ToolFields({ toolbox, choice, onChange, ranked }: ToolFieldsProps) {
   const { t } = useTranslation();
   const language = useLanguage();
   const figure = (torqueNm: number) => showTorqueFigure(torqueNm, 'N·m', language);
@@ -23,17 +24,19 @@ export function ToolFields({ toolbox, choice, onChange, refusedIds }: ToolFields
       <Select
         size="wide"
         label={t('tool.wrench')}
+        hint={t('tool.ranking')}
         value={choice.wrenchId}
         onChange={(wrenchId) => onChange({ ...choice, wrenchId })}
         options={[
           { value: '', label: t('tool.choose-wrench') },
-          ...toolbox.wrenches.map(({ id, name, serial, lowestNm, highestNm }) => ({
-            value: id,
-            label: t(refusedIds.has(id) ? 'tool.wrench-option-refused' : 'tool.wrench-option', {
-              name,
-              serial,
-              from: figure(lowestNm),
-              to: figure(highestNm),
+          ...ranked.map(({ tool: { wrench }, shareLeft, objections }) => ({
+            value: wrench.id,
+            label: t(objections.length > 0 ? 'tool.wrench-option-refused' : 'tool.wrench-option-ranked', {
+              name: wrench.name,
+              serial: wrench.serial,
+              from: figure(wrench.lowestNm),
+              to: figure(wrench.highestNm),
+              share: showShare(Number(shareLeft.toPrecision(2)), language),
             }),
           })),
         ]}

@@ -26,7 +26,7 @@ export function DueCalibrations({ wrenches, references }: Pick<Today, 'wrenches'
           <li key={due.wrench.id} className="due-row">
             <DueMark isPast={due.state !== 'soon'} />
             <span>
-              <Link to="/wrenches">
+              <Link to="/wrenches/$wrenchId" params={{ wrenchId: due.wrench.id }}>
                 <strong>{due.wrench.name}</strong>
               </Link>
               <br />
@@ -39,7 +39,7 @@ export function DueCalibrations({ wrenches, references }: Pick<Today, 'wrenches'
           <li key={reference.id} className="due-row">
             <DueMark isPast={state !== 'soon'} />
             <span>
-              <Link to="/wrenches">
+              <Link to="/wrenches/references">
                 <strong>{reference.name}</strong>
               </Link>
               <br />

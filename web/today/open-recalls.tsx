@@ -12,7 +12,7 @@ export function OpenRecalls({ recalls }: Pick<Today, 'recalls'>) {
       <ul className="due-list">
         {recalls.map(({ recall, wrench, pulls, rechecked }) => (
           <li key={recall.id}>
-            <Link to="/wrenches">
+            <Link to="/recalls/$recallId" params={{ recallId: recall.id }}>
               {t('today.recall', { name: wrench.name, serial: wrench.serial, count: pulls - rechecked })}
             </Link>
           </li>

@@ -1,5 +1,6 @@
 import { showNumber } from '@clampwright/core/quantity';
 import { calibrationState, type Wrench } from '@clampwright/core/wrench';
+import { Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { Button } from '../parts/button.tsx';
@@ -48,7 +49,11 @@ function WrenchRow({ wrench, today, onCalibrate }: WrenchRowProps) {
   const figure = (torqueNm: number) => showNumber(Number(torqueNm.toPrecision(4)), language);
   return (
     <LedgerRow
-      title={wrench.name}
+      title={
+        <Link to="/wrenches/$wrenchId" params={{ wrenchId: wrench.id }}>
+          {wrench.name}
+        </Link>
+      }
       facts={[
         t('wrenches.range', { lowest: figure(wrench.lowestNm), highest: figure(wrench.highestNm) }),
         t('wrenches.serial', { serial: wrench.serial }),

@@ -33,6 +33,10 @@ export default function WrenchesPlace() {
           </Button>
         ) : null}
       </PageHeader>
+      <p className="care-links">
+        <Link to="/wrenches/references">{t('care.references')}</Link>
+        <Link to="/recalls">{t('care.recalls')}</Link>
+      </p>
       {may.register && may.calibrate ? null : (
         <Notice kind="plain" title={may.register ? t('wrenches.calibration-keeper-only') : t('wrenches.keeper-only')} />
       )}
