@@ -44,16 +44,20 @@ function alike(outputs: readonly string[]): readonly string[] {
 
 const BETWEEN = '\f';
 
-it.each(['files-in.md', 'record.md', 'api.md', 'devices.md'])('every example of %s says what it says there', async (page) => {
-  const examples = examplesIn(page);
-  expect(examples.length).toBeGreaterThan(2);
-  const place = freshPlace();
-  for (const folder of ['docs', 'intake']) symlinkSync(path.join(REPOSITORY, folder), path.join(place.folder, folder));
-  const server = place.start(['serve', '--data', './try', '--port', '0']);
-  const url = await server.says(/http:\/\/127\.0\.0\.1:\d+/);
-  const blocks = examples.map(({ script }, i) => `{\n${script.replaceAll(ADDRESS, url)}} > said-${i} 2>&1`);
-  const script = [`npx() { shift; '${process.execPath}' '${builtCommand()}' "$@"; }`, ...blocks].join('\n');
-  await run('bash', ['-u', place.file('examples.sh', script)], { cwd: place.folder });
-  const said = examples.map((_, i) => readFileSync(path.join(place.folder, `said-${i}`), 'utf8'));
-  expect(alike(said)).toEqual(alike(examples.map(({ expected }) => expected)));
-});
+it.each(['files-in.md', 'record.md', 'api.md', 'devices.md'])(
+  'every example of %s says what it says there',
+  async (page) => {
+    const examples = examplesIn(page);
+    expect(examples.length).toBeGreaterThan(2);
+    const place = freshPlace();
+    for (const folder of ['docs', 'intake'])
+      symlinkSync(path.join(REPOSITORY, folder), path.join(place.folder, folder));
+    const server = place.start(['serve', '--data', './try', '--port', '0']);
+    const url = await server.says(/http:\/\/127\.0\.0\.1:\d+/);
+    const blocks = examples.map(({ script }, i) => `{\n${script.replaceAll(ADDRESS, url)}} > said-${i} 2>&1`);
+    const script = [`npx() { shift; '${process.execPath}' '${builtCommand()}' "$@"; }`, ...blocks].join('\n');
+    await run('bash', ['-u', place.file('examples.sh', script)], { cwd: place.folder });
+    const said = examples.map((_, i) => readFileSync(path.join(place.folder, `said-${i}`), 'utf8'));
+    expect(alike(said)).toEqual(alike(examples.map(({ expected }) => expected)));
+  },
+);

@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
-import { isTorqueUnit, unitsOf } from '@clampwright/core/quantity';
+import { isTorqueUnit, LANGUAGES, unitsOf } from '@clampwright/core/quantity';
 import { type Certified, canonical, certificateDocument } from '@clampwright/core/record';
 import {
   type Calibration,
@@ -7,6 +7,7 @@ import {
   judgeCalibration,
   type ReferenceStandard,
 } from '@clampwright/core/wrench';
+import { writeDcc } from '@clampwright/report';
 import type { Store } from '@clampwright/store';
 import { z } from 'zod';
 import { anybody, onlyFor } from './access.ts';
@@ -20,6 +21,20 @@ export const calibrationParams = z.object({ id: z.uuid() });
 const certificateQuery = paperQuery.extend({
   unit: z.enum(unitsOf('torque').filter(isTorqueUnit)).default('N·m'),
 });
+
+const dccQuery = z.strictObject({
+  language: z.enum(LANGUAGES).default('en'),
+  country: z
+    .string()
+    .regex(/^[A-Z]{2}$/)
+    .default('CH')
+    .describe('where it was calibrated, ISO 3166-1'),
+  laboratory: z.string().trim().min(1).max(200).optional().describe('who calibrated; left out: the place kept with it'),
+  customer: z.string().trim().min(1).max(200).optional().describe('whose wrench it is; left out: the same workshop'),
+});
+
+/** As the packages of this repository are numbered. */
+const RELEASE = '0.1.0';
 
 export const showCalibration = route({
   method: 'get',
@@ -82,6 +97,38 @@ export const certificates: readonly Route[] = PAPER_FORMS.map((form) =>
     },
   }),
 );
+
+/** The certificate for machines, with the calibration as it is kept enclosed, so that it can be read back. */
+export const digitalCertificate = route({
+  method: 'get',
+  path: '/calibrations/{id}/certificate.xml',
+  title: 'give the certificate of a calibration as Digital Calibration Certificate',
+  access: anybody,
+  takes: z.object({ params: calibrationParams, query: dccQuery }),
+  gives: media('application/xml'),
+  handle: async ({ params, query }, { store }) => {
+    const certified = await certifiedIn(store, params.id);
+    if (!certified.ok) return certified;
+    const { language, country, laboratory, customer } = query;
+    const workshop = certified.value.calibration.place ?? certified.value.calibration.by;
+    const xml = writeDcc(certified.value, {
+      language,
+      country,
+      laboratory: laboratory ?? workshop,
+      customer: customer ?? workshop,
+      software: { name: 'Clampwright', release: RELEASE },
+    });
+    return ok(
+      new Response(xml, {
+        headers: {
+          'content-type': 'application/xml',
+          'content-disposition': `attachment; filename="${certificateName(certified.value)}.xml"`,
+          'cache-control': 'no-store',
+        },
+      }),
+    );
+  },
+});
 
 const certificateName = ({ calibration, wrench }: Certified): string =>
   `certificate_${calibration.calibratedOn}_${wrench.serial}`.replaceAll(/[^\w-]+/g, '-');

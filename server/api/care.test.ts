@@ -1,4 +1,5 @@
 import type { Calibration, ReferenceStandard } from '@clampwright/core/wrench';
+import { readDcc } from '@clampwright/report';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   aWrench,
@@ -97,6 +98,15 @@ describe('a calibration with its readings', () => {
     const care = wrenchCareSchema.parse((await shop.ask('GET', `/toolbox/wrenches/${wrench.id}/care`)).body);
     expect(care.calibrations).toEqual([calibration('good', 1)]);
     expect(care.pullsSince).toBe(4);
+  });
+
+  it('has a certificate to read, to print, and for machines, which is read back as it was', async () => {
+    const path = `/calibrations/${identity('good')}/certificate`;
+    expect((await shop.ask('GET', `${path}.pdf?language=fr`)).text.slice(0, 5)).toBe('%PDF-');
+    expect((await shop.ask('GET', `${path}.html`)).text).toContain('Bench transducer');
+    const xml = await shop.ask('GET', `${path}.xml?language=de`);
+    expect(xml.headers.get('content-disposition')).toContain('certificate_2026-03-02_KH-0700.xml');
+    expect(readDcc(xml.text)).toMatchObject({ ok: true, value: { calibration: calibration('good', 1) } });
   });
 });
 

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { anybody } from './access.ts';
 import { addAsset, listAssets } from './assets.ts';
 import { calculations, listCalculations } from './calc.ts';
-import { certificates, keepCalibration, showCalibration } from './calibrations.ts';
+import { certificates, digitalCertificate, keepCalibration, showCalibration } from './calibrations.ts';
 import { addCheck, compareSimulated, holdWrench, showCare } from './care.ts';
 import { postCommand } from './commands.ts';
 import { removeDemo } from './demo.ts';
@@ -85,6 +85,7 @@ export const ROUTES: readonly Route[] = [
   showCalibration,
   keepCalibration,
   ...certificates,
+  digitalCertificate,
   compareSimulated,
   listReferences,
   showReference,
