@@ -33,6 +33,8 @@ const MOST_BREAKS = 200;
 const LET_GO = 0.3;
 const HELD = 0.85;
 const BACK = 0.97;
+/** A place to go back to is marked each half step of angle, and where torque rises by so much of the peak. */
+const MARKED = 0.01;
 /** Below this share of the peak a stroke cannot be told from noise. */
 const NOTHING = 0.1;
 
@@ -78,6 +80,10 @@ class Walk {
   readonly #aheadDeg: number;
   readonly #fadePerDeg: number;
   readonly #restDeg: number;
+  readonly #halfStepDeg: number;
+  readonly #peakNm: number;
+  #markedDeg = Number.NEGATIVE_INFINITY;
+  #markedNm = Number.NEGATIVE_INFINITY;
   #offsetDeg = 0;
   #levelNm = 0;
   #heldDeg = Number.NEGATIVE_INFINITY;
@@ -90,10 +96,12 @@ class Walk {
   #lastLow = 0;
   #lastLowDeg = 0;
 
-  constructor({ angleDeg, torqueNm }: Samples, { count, loadedDeg, peakNm }: Extremes, gathering: Gathering) {
+  constructor({ angleDeg, torqueNm }: Samples, { count, loadedDeg, stepDeg, peakNm }: Extremes, gathering: Gathering) {
     this.#angleDeg = angleDeg;
     this.#torqueNm = torqueNm;
     this.#count = count;
+    this.#halfStepDeg = stepDeg / 2;
+    this.#peakNm = peakNm;
     this.#floorNm = NOTHING * peakNm;
     this.#gathering = gathering;
     this.#windUpDeg = Math.max(10, 0.25 * loadedDeg);
@@ -120,16 +128,20 @@ class Walk {
     if (deg <= this.#passDeg) gathering.pass(deg);
     else gathering.take(i, deg, nm);
     if (nm < HELD * this.#levelNm) return;
-    gathering.hold();
-    this.#heldDeg = Math.max(topDeg, deg);
+    this.#heldDeg = topDeg > deg ? topDeg : deg;
     this.#heldIndex = i;
+    if (deg < this.#markedDeg && nm < this.#markedNm) return;
+    gathering.hold();
+    this.#markedDeg = deg + this.#halfStepDeg;
+    this.#markedNm = nm + MARKED * this.#peakNm;
   }
 
   /** @returns whether torque was lost while the angle ran on, and what came then belongs to the curve */
   end(): boolean {
     if (!this.#low) return false;
-    const lost = this.#gathering.topDeg - this.#heldDeg > this.#aheadDeg;
-    if (!lost) this.#gathering.backToHeld();
+    const aheadDeg = this.#gathering.topDeg - this.#heldDeg;
+    const lost = aheadDeg > this.#aheadDeg;
+    if (!lost && aheadDeg > 0) this.#gathering.backToHeld();
     return lost;
   }
 

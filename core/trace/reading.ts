@@ -54,9 +54,12 @@ export function readingOf({ timeS, angleDeg, torqueNm }: TraceSamples): TraceRea
     }
     if (inside <= trailing) inside = trailing + 1;
     while (inside < i && angleDeg[inside]! <= beforeDeg) inside++;
-    const sinceBefore = (finalAngleDeg - beforeDeg) / Math.max(nowS - beforeS, WINDOW_S);
-    const sinceInside = inside < i ? (finalAngleDeg - angleDeg[inside]!) / WINDOW_S : 0;
-    fastestDegPerS = Math.max(fastestDegPerS, sinceBefore, sinceInside);
+    // divided only where it is faster: a division a sample would be a third of the time
+    const spanS = nowS - beforeS > WINDOW_S ? nowS - beforeS : WINDOW_S;
+    const wayDeg = finalAngleDeg - beforeDeg;
+    if (wayDeg > fastestDegPerS * spanS) fastestDegPerS = wayDeg / spanS;
+    const insideDeg = inside < i ? finalAngleDeg - angleDeg[inside]! : 0;
+    if (insideDeg > fastestDegPerS * WINDOW_S) fastestDegPerS = insideDeg / WINDOW_S;
   }
   return { peakTorqueNm, finalAngleDeg, fastestDegPerS };
 }
