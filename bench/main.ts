@@ -8,6 +8,7 @@ const BENCHMARKS = {
   'csv-import-read': async () => (await import('./csv-import-read.ts')).run(),
   'assembly-torque': async () => (await import('./assembly-torque.ts')).run(),
   'monte-carlo': async () => (await import('./monte-carlo.ts')).run(),
+  quantiles: async () => (await import('./quantiles.ts')).run(),
   'page-load': async () => (await import('./page-load.ts')).run(),
   'joint-mechanics': async () => (await import('./joint-mechanics.ts')).run(),
   'elastic-interaction': async () => (await import('./elastic-interaction.ts')).run(),

@@ -129,10 +129,8 @@ export const calibrationInterval = calculation({
     method: 'reliability',
     history: [
       { days: 180, pulls: 2100, found: 'in', howMany: 9 },
-      { days: 180, pulls: 2600, found: 'out' },
       { days: 365, pulls: 4300, found: 'in', howMany: 14 },
       { days: 365, pulls: 5200, found: 'out', howMany: 2 },
-      { days: 540, pulls: 6900, found: 'in', howMany: 5 },
       { days: 540, pulls: 7300, found: 'out', howMany: 3, goodAtDays: 210, goodAtPulls: 2700 },
     ],
     wantedShare: 0.95,

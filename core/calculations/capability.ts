@@ -4,7 +4,7 @@ import { calculation } from './calculation.ts';
 import { warningsField } from './tightened-fields.ts';
 
 const limit = (which: string) => z.number().describe(`${which} limit, in the unit of the values`).optional();
-const share = (what: string) => z.number().describe(`${what}, 0 to 1`).optional();
+const ppm = (what: string) => z.number().describe(`${what}, parts per million`).optional();
 
 const indices = {
   cp: z.number().describe('width of the limits over 6 sd; only between two limits').optional(),
@@ -48,8 +48,8 @@ export const capability = calculation({
       statistic: z.number().describe('W, or A² corrected for the number of values'),
       p: z.number().describe('probability of a statistic this far off if the values were normal'),
     }),
-    probabilityBelow: share('share below the lower limit, were the values normal'),
-    probabilityAbove: share('share above the upper limit, were the values normal'),
+    expectedBelowPpm: ppm('below the lower limit, were the values normal'),
+    expectedAbovePpm: ppm('above the upper limit, were the values normal'),
     countBelow: z.number().describe('values below the lower limit'),
     countAbove: z.number().describe('values above the upper limit'),
     minimum: z.number(),

@@ -38,10 +38,12 @@ export function capabilityPicture(input: unknown, output: unknown, { language }:
         ];
   const marks: readonly Mark[] = [
     {
-      kind: 'bars',
+      kind: 'band',
       name: sayMechanics(language, 'plot.values'),
-      points: counts.map((count, bin) => ({ x: start + (bin + 0.5) * width, y: count })),
-      breadth: 0.94 * width,
+      reads: String(n),
+      points: counts.flatMap((high, bin) =>
+        [start + bin * width, start + (bin + 1) * width].map((x) => ({ x, low: 0, high })),
+      ),
     },
     {
       kind: 'line',

@@ -139,9 +139,9 @@ it('leaves undrawn what is better read', () => {
 
 it('draws the values of a capability between their limits', () => {
   const { plot } = plotOf(drawn('capability'), 'Values between the limits') ?? {};
-  expect(plot?.marks.map(({ kind }) => kind)).toEqual(['bars', 'line', 'limit', 'limit', 'limit']);
-  const bars = plot?.marks.find((mark) => mark.kind === 'bars');
-  expect(bars?.points.reduce((sum, { y }) => sum + y, 0)).toBe(25);
+  expect(plot?.marks.map(({ kind }) => kind)).toEqual(['band', 'line', 'limit', 'limit', 'limit']);
+  const steps = plot?.marks.find((mark) => mark.kind === 'band');
+  expect(steps?.points.reduce((sum, { high }) => sum + high / 2, 0)).toBe(25);
 });
 
 it('tells the values that complete a signal apart by their shape', () => {

@@ -39,20 +39,20 @@ describe('capability', () => {
           cpk,
           cpkLower95,
           cpkInterval95,
-          probabilityAbove = 0,
+          expectedAbovePpm = 0,
         } = study({ values, lower: 40, upper: 160 });
         expect(cpk).toBeLessThanOrEqual(cp + 1e-12);
         expect(cpkLower95).toBeLessThan(cpk);
         expect(cpkInterval95[0]).toBeLessThan(cpkLower95);
-        expect(probabilityAbove).toBeGreaterThanOrEqual(0);
-        expect(probabilityAbove).toBeLessThanOrEqual(1);
+        expect(expectedAbovePpm).toBeGreaterThanOrEqual(0);
+        expect(expectedAbovePpm).toBeLessThanOrEqual(1e6);
       }),
     );
   });
 
   it('takes one limit, and then tells no Cp', () => {
-    const { cp, cpk, cpLower, probabilityBelow } = study({ values: NORMAL, upper: 106 });
-    expect([cp, cpLower, probabilityBelow]).toEqual([undefined, undefined, undefined]);
+    const { cp, cpk, cpLower, expectedBelowPpm } = study({ values: NORMAL, upper: 106 });
+    expect([cp, cpLower, expectedBelowPpm]).toEqual([undefined, undefined, undefined]);
     expect(cpk).toBeCloseTo(1, 1);
   });
 

@@ -51,19 +51,21 @@ export const cpkInterval = (cpk: number, count: number, level: number): Interval
 };
 
 export interface Outside {
-  /** Share that a normal process of this mean and standard deviation has outside. */
-  readonly probabilityBelow?: number;
-  readonly probabilityAbove?: number;
+  /** What a normal process of this mean and standard deviation has outside, parts per million. */
+  readonly expectedBelowPpm?: number;
+  readonly expectedAbovePpm?: number;
   readonly countBelow: number;
   readonly countAbove: number;
 }
+
+const PER_MILLION = 1e6;
 
 /** What lies outside of the limits, as counted and as a normal process would have it. */
 export function outsideOf(values: readonly number[], { lower, upper }: CapabilityLimits, of: Description): Outside {
   const { mean, standardDeviation: sd = 0 } = of;
   return {
-    ...(lower === undefined ? {} : { probabilityBelow: shareBelow((lower - mean) / sd) }),
-    ...(upper === undefined ? {} : { probabilityAbove: shareAbove((upper - mean) / sd) }),
+    ...(lower === undefined ? {} : { expectedBelowPpm: PER_MILLION * shareBelow((lower - mean) / sd) }),
+    ...(upper === undefined ? {} : { expectedAbovePpm: PER_MILLION * shareAbove((upper - mean) / sd) }),
     countBelow: lower === undefined ? 0 : values.filter((value) => value < lower).length,
     countAbove: upper === undefined ? 0 : values.filter((value) => value > upper).length,
   };

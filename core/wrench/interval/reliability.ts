@@ -47,12 +47,12 @@ export function reliabilityOf(
     (fitThrough(observations, model, share, time)?.logLikelihood ?? -Infinity) >= least;
   const upper = edgeOf(isPossible, interval, 2);
   return {
-    ...fit,
     model,
-    aic: 2 * (model === 'weibull' ? 2 : 1) - 2 * fit.logLikelihood,
     interval,
     intervalLower: edgeOf(isPossible, interval, 0.5) ?? 0,
     ...(upper === undefined ? {} : { intervalUpper: upper }),
+    ...fit,
+    aic: 2 * (model === 'weibull' ? 2 : 1) - 2 * fit.logLikelihood,
   };
 }
 
