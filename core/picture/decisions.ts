@@ -87,21 +87,19 @@ export function decidedWrongly(
   const accepted = { lower: given.data.acceptLower ?? lower, upper: given.data.acceptUpper ?? upper };
   const cuts = [lower, upper, accepted.lower, accepted.upper].filter((cut) => cut !== undefined);
   const made = bell(processMean, processSd, cuts);
-  const isGood = (x: number) => (lower === undefined || x >= lower) && (upper === undefined || x <= upper);
-  const wrong = (x: number) => {
-    const { inside } = conformityOf(x, standardUncertainty, accepted);
-    return isGood(x) ? 1 - inside : inside;
+  const taken = (x: number) => conformityOf(x, standardUncertainty, accepted).inside;
+  const [from, to] = [lower ?? Number.NEGATIVE_INFINITY, upper ?? Number.POSITIVE_INFINITY];
+  const part = (
+    name: string,
+    reads: string,
+    isIn: (x: number) => boolean,
+    share: (x: number) => number,
+  ): readonly Mark[] => {
+    const points = made.filter(({ x }) => isIn(x)).map(({ x, y }) => ({ x, low: 0, high: y * share(x) }));
+    return points.length > 1 ? [{ kind: 'band', name, reads, isHatched: true, points }] : [];
   };
-  const part = (name: string, reads: string, isIn: (x: number) => boolean): readonly Mark[] => [
-    {
-      kind: 'band',
-      name,
-      reads,
-      isHatched: true,
-      points: made.map(({ x, y }) => ({ x, low: 0, high: isIn(x) ? y * wrong(x) : 0 })),
-    },
-  ];
   const { falseAccept, falseReject } = risks.data;
+  const acceptedWrongly = sayCare(language, 'decision.accepted-wrongly');
   return [
     {
       kind: 'plot',
@@ -111,8 +109,14 @@ export function decidedWrongly(
         y: { label: sayMechanics(language, 'plot.how-often'), from: 0, isBare: true },
         marks: [
           { kind: 'line', name: sayCare(language, 'decision.process'), points: made },
-          ...part(sayCare(language, 'decision.accepted-wrongly'), showShare(falseAccept, language), (x) => !isGood(x)),
-          ...part(sayCare(language, 'decision.rejected-wrongly'), showShare(falseReject, language), isGood),
+          ...part(acceptedWrongly, showShare(falseAccept, language), (x) => x <= from, taken),
+          ...part(acceptedWrongly, showShare(falseAccept, language), (x) => x >= to, taken),
+          ...part(
+            sayCare(language, 'decision.rejected-wrongly'),
+            showShare(falseReject, language),
+            (x) => x >= from && x <= to,
+            (x) => 1 - taken(x),
+          ),
           ...edge(sayMechanics(language, 'plot.lower'), lower, language),
           ...edge(sayCare(language, 'decision.accept-lower'), given.data.acceptLower, language),
           ...edge(sayCare(language, 'decision.accept-upper'), given.data.acceptUpper, language),

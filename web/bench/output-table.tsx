@@ -34,17 +34,21 @@ const LONG = 40;
 const isLong = (value: unknown): boolean =>
   (typeof value === 'string' && value.length > LONG) || (Array.isArray(value) && value.length > LONG / 4);
 
+/** A table within a row has no room there; the JSON tells it. */
+const isTable = (value: unknown): boolean =>
+  Array.isArray(value) && value.some((one) => typeof one === 'object' && one !== null);
+
 /** Rows of a result, one column a field, its unit in the head. */
 export function OutputTable({ label, rows, units }: OutputTableProps) {
   const words = useBenchWords();
   const language = useLanguage();
   const told = rows.map((row) => saidIn(row, language, words.field));
-  const names = [...new Set(told.flatMap((row) => Object.keys(row)))];
-  const cell = (name: string, value: unknown) => {
+  const names = [...new Set(told.flatMap((row) => Object.keys(row).filter((name) => !isTable(row[name]))))];
+  const cell = (name: string, value: unknown): string => {
     if (typeof value === 'number' && isShare(name)) return showShare(value, language);
     if (typeof value === 'number') return shownFigure(toShown(value, name, units), language);
     if (typeof value === 'boolean') return words.value(value ? 'yes' : 'no');
-    if (Array.isArray(value)) return value.join(' ');
+    if (Array.isArray(value)) return value.map((one: unknown) => cell(name, one)).join(' ');
     return typeof value === 'string' ? words.value(value) : '–';
   };
   const head = (name: string) => {

@@ -28,7 +28,15 @@ const SUFFIXES: readonly (readonly [suffix: string, shown: string, unit?: Unit])
 
 const LONE = new Set(['mmPerN', 'nPerMm']);
 
-const SHARES = new Set(['share', 'shareAtCurrent', 'targetShare', 'starSpread', 'circularSpread']);
+const SHARES = new Set([
+  'share',
+  'shareAtCurrent',
+  'targetShare',
+  'starSpread',
+  'circularSpread',
+  'falseAccept',
+  'falseReject',
+]);
 
 /** Shown in percent; `probabilityBelowN` is a share of what lies below so many newtons. */
 export const isShare = (name: string): boolean =>
