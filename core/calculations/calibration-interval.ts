@@ -90,7 +90,7 @@ export const calibrationInterval = calculation({
         z.strictObject({
           clock: z.enum(CLOCKS),
           model: z.enum(RELIABILITY_MODELS),
-          shape: z.number().describe('below 1 early failures, above 1 wear'),
+          shapeParameter: z.number().describe('below 1 early failures, above 1 wear'),
           scale: z.number().describe('where the share e⁻¹ is left, in days or pulls'),
           logLikelihood: z.number(),
           aic: z.number().describe('smaller is better'),
@@ -131,6 +131,7 @@ export const calibrationInterval = calculation({
       { days: 180, pulls: 2100, found: 'in', howMany: 9 },
       { days: 365, pulls: 4300, found: 'in', howMany: 14 },
       { days: 365, pulls: 5200, found: 'out', howMany: 2 },
+      { days: 540, pulls: 6900, found: 'in', howMany: 5 },
       { days: 540, pulls: 7300, found: 'out', howMany: 3, goodAtDays: 210, goodAtPulls: 2700 },
     ],
     wantedShare: 0.95,

@@ -35,6 +35,12 @@ export interface IntervalInput {
 /** Where a figure comes from. */
 export type Basis = 'fitted' | 'adjusted' | 'kept' | 'by-use' | 'no-failure';
 
+/** A fit as it is told; `shape` alone means other things elsewhere. */
+interface FitTold extends Omit<Reliability, 'shape'> {
+  readonly clock: Clock;
+  readonly shapeParameter: number;
+}
+
 /** What a method says of one clock, before it is held between the shortest and the longest. */
 interface Reckoned {
   readonly days: number;
@@ -45,7 +51,7 @@ interface Reckoned {
   readonly lowerDays?: number;
   readonly upperDays?: number;
   readonly lowerPulls?: number;
-  readonly fits?: readonly (Reliability & { readonly clock: Clock })[];
+  readonly fits?: readonly FitTold[];
   readonly shareAtCurrent?: number;
   readonly curve?: readonly SharePoint[];
   readonly drift?: DriftChart;
@@ -218,7 +224,7 @@ function byReliability(input: IntervalInput): Result<Reckoned> {
     lowerDays: byDays.intervalLower,
     ...(byDays.intervalUpper === undefined ? {} : { upperDays: byDays.intervalUpper }),
     ...(byPulls ? { lowerPulls: byPulls.intervalLower } : {}),
-    fits,
+    fits: fits.map(({ shape, ...fit }) => ({ ...fit, shapeParameter: shape })),
     shareAtCurrent: shareLeft(byDays, currentIntervalDays),
     curve: curveOf(byDays, 1.6 * Math.max(byDays.interval, currentIntervalDays, ...history.map((one) => one.days))),
   });
