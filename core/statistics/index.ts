@@ -20,7 +20,14 @@ export {
   type Uncertain,
 } from './monte-carlo.ts';
 export { coverageIntervals, type Interval } from './order-statistics.ts';
-export { type Correlations, type Propagated, propagate, type Sensitive } from './propagate.ts';
+export {
+  type Component,
+  type Correlations,
+  effectiveDegrees,
+  type Propagated,
+  propagate,
+  type Sensitive,
+} from './propagate.ts';
 export { median, medianDeviation } from './robust.ts';
 export { shapiroWilk } from './shapiro-wilk.ts';
 export { logGamma } from './special/log-gamma.ts';

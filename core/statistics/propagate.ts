@@ -34,3 +34,19 @@ const together = (index: number, parts: readonly number[], correlations: Correla
     if (i === index) return sum + r * (parts[j] ?? 0);
     return j === index ? sum + r * (parts[i] ?? 0) : sum;
   }, 0);
+
+/** A part of a combined uncertainty, in the unit of the result, with its own degrees of freedom (Infinity: none to count). */
+export interface Component {
+  readonly contribution: number;
+  readonly degrees: number;
+}
+
+/**
+ * How many degrees of freedom a combined uncertainty has in effect; not rounded down.
+ *
+ * @source JCGM 100:2008, G.4.1, formula (G.2b), Welch and Satterthwaite: ν = u⁴ / Σ(u_i⁴/ν_i)
+ */
+export function effectiveDegrees(components: readonly Component[]): number {
+  const variance = components.reduce((sum, { contribution }) => sum + contribution ** 2, 0);
+  return variance ** 2 / components.reduce((sum, { contribution, degrees }) => sum + contribution ** 4 / degrees, 0);
+}

@@ -1,6 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { calculate } from '@clampwright/core/calculations';
-import { describe, linearTrend, propagate, type Trend, type TrendPoint, trendAt } from '@clampwright/core/statistics';
+import {
+  describe,
+  effectiveDegrees,
+  linearTrend,
+  propagate,
+  studentT,
+  type Trend,
+  type TrendPoint,
+  trendAt,
+} from '@clampwright/core/statistics';
 import { type Check, check, describeSource } from '../check.ts';
 import { got, numberFrom, refusal } from '../got.ts';
 import { EXACT_SLOPE_ERRORS, TORQUE_ARM_FITS } from '../published/torque-arm.ts';
@@ -94,8 +103,22 @@ const THERMOMETER = [
 
 const thermometer = () => lineThrough(THERMOMETER);
 
-/** JCGM 100:2008, G.4.1: combined and effective degrees of freedom are not told by us; only the quadrature is. */
+/** JCGM 100:2008, G.4.1: relative uncertainties, percent, from 10, 5 and 15 readings. */
 const REDUCED = [0.25, 0.57, 0.82].map((standardUncertainty) => ({ standardUncertainty, sensitivity: 1 }));
+
+const REDUCED_PARTS = [
+  { contribution: 0.25, degrees: 9 },
+  { contribution: 0.57, degrees: 4 },
+  { contribution: 0.82, degrees: 14 },
+];
+
+/** JCGM 100:2008, H.1: end gauge, nm. */
+const END_GAUGE = [
+  { contribution: 25, degrees: 18 },
+  { contribution: 9.7, degrees: 25.6 },
+  { contribution: 2.9, degrees: 50 },
+  { contribution: 16.6, degrees: 2 },
+];
 
 const at = (targetNm: number, ...referenceNm: number[]) => ({ targetNm, referenceNm });
 
@@ -179,6 +202,16 @@ export const CALIBRATION_SOURCES = [
   describeSource('JCGM 100:2008, G.4.1, three relative components', 'from memory', [
     check('combined', () => propagate(REDUCED).standardUncertainty, { value: '1.03', unit: '%' }),
   ]),
+  describeSource(
+    'JCGM 100:2008, G.4.1 and H.1, effective degrees of freedom (H.1 read, G.4.1 from memory)',
+    'from memory',
+    [
+      check('G.4.1: ν_eff', () => effectiveDegrees(REDUCED_PARTS), { value: '19.0', unit: '' }),
+      check('G.4.1: U95', () => 1.03 * studentT(19).quantileAbove(0.025), { value: '2.2', unit: '%' }),
+      check('H.1: ν_eff, truncated', () => Math.floor(effectiveDegrees(END_GAUGE)), { value: '16', unit: '' }),
+      check('H.1: U99', () => 32 * studentT(16).quantileAbove(0.005), { value: '93', unit: 'nm' }),
+    ],
+  ),
   describeSource('ISO 6789-1:2017, deviation referred to the reference value', 'from memory', [
     check('100 shown, 96 real', () => deviation(100, 96), { value: '4.1667', unit: '%' }),
     check('100 shown, 98.5 real', () => deviation(100, 98.5), { value: '1.5228', unit: '%' }),
