@@ -1,4 +1,4 @@
-import { aimOf } from '@clampwright/core/procedure';
+import { aimOf, stepAt } from '@clampwright/core/procedure';
 import {
   type CellRef,
   type Command,
@@ -116,7 +116,7 @@ export class PlayedJob {
     const content = this.sheet.joints.find(({ ref }) => ref === cell.jointRef)!.joint.content;
     const step = joint.steps.find(({ stage, round }) => stage === cell.stage && round === cell.round)!;
     const model = modelFor(content, tool);
-    const aim = aimOf(step, tool);
+    const aim = aimOf(stepAt(step, cell.position), tool);
     if (!model.ok || !aim.ok) throw new Error('the demo’s tools and joints fit each other');
     const { torque, angle, angleFromNm } = aim.value;
     const key = `${cell.jointRef}/${cell.position}`;

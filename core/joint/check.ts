@@ -1,6 +1,7 @@
 import type { Failure } from '../failure/failure.ts';
 import { fastenerKnown, ownRowsFit, spacingLeavesRoom } from './checks/fastener.ts';
 import { ordersArePermutations } from './checks/orders.ts';
+import { closingRoundsLast, neighboursFit, positionSharesFit } from './checks/planned.ts';
 import { angleAfterSeating, endsTightened, fullShareAtLast, shareScalesTorqueAlone } from './checks/sequence.ts';
 import { numbersHaveSource } from './checks/source.ts';
 import { torqueBreaksNothing } from './checks/torque.ts';
@@ -24,6 +25,9 @@ const CHECKS: readonly ((content: JointContent) => readonly Failure[])[] = [
   shareScalesTorqueAlone,
   fullShareAtLast,
   ordersArePermutations,
+  positionSharesFit,
+  closingRoundsLast,
+  neighboursFit,
   numbersHaveSource,
 ];
 

@@ -5,6 +5,7 @@ import { layoutSchema } from '../layout/layout.ts';
 import { stageSchema } from '../procedure/procedure.ts';
 import { consequenceClassSchema } from './consequence.ts';
 import { derivationSchema } from './derivation.ts';
+import { neighboursSchema } from './neighbours.ts';
 
 export const fastenerSpecSchema = z.strictObject({
   /** Designation such as `M24`, `M10x1.25`, `3/8-16 UNC`. */
@@ -78,6 +79,8 @@ export const jointContentSchema = z.strictObject({
   retorque: retorqueSchema.optional(),
   /** Absent: not classified. */
   consequenceClass: consequenceClassSchema.optional(),
+  /** What one bolt does to the next, where it is known, and the rounds planned with it. */
+  neighbours: neighboursSchema.optional(),
 });
 export type JointContent = z.infer<typeof jointContentSchema>;
 

@@ -22,12 +22,17 @@ export interface JointWarning {
 export const warnJoint = (content: Pick<JointContent, 'fastener' | 'stages'>): readonly JointWarning[] =>
   content.stages.flatMap((stage, index) => {
     if (!stage.torque) return [];
-    const plausibility = stageTorque(content.fastener, stage.torque.targetNm, stage.torque);
+    const mostNm = stage.torque.targetNm * highestShare(stage);
+    const plausibility = stageTorque(content.fastener, mostNm, stage.torque);
     if (!plausibility || plausibility.assessment === 'usual') return [];
     const { assessment, message } = plausibility;
     if (assessment === 'low' && !isLastWord(stage, content.stages)) return [];
     return [{ field: `stages[${index}].torque`, message, assessment, plausibility }];
   });
+
+/** A plan may pull single bolts higher than the stage's own target. */
+const highestShare = ({ rounds }: Stage): number =>
+  Math.max(1, ...rounds.flatMap(({ positionShares = [] }) => positionShares));
 
 /** Snug torques, torques before an angle and all but the greatest are low on purpose. */
 function isLastWord({ kind, torque }: Stage, stages: readonly Stage[]): boolean {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { orderSchema } from '../layout/layout.ts';
+import { MOST_POSITIONS, orderSchema } from '../layout/layout.ts';
 
 /** How a window was typed, kept beside the converted figures so that a record shows the manual's own numbers. */
 export const typedWindowSchema = z.discriminatedUnion('form', [
@@ -30,8 +30,22 @@ export type AngleWindow = z.infer<typeof angleWindowSchema>;
 export const STAGE_KINDS = ['snug', 'torque', 'angle', 'torque-and-angle', 'check', 'loosen'] as const;
 export type StageKind = (typeof STAGE_KINDS)[number];
 
+/** A plan may ask more of a pull than the joint keeps, because neighbours take some of it again. */
+export const MOST_SHARE = 3;
+
+/** A round that closes the work: who moves no further than this is still. */
+export const closingSchema = z.strictObject({ stillDeg: z.number().positive().max(90) });
+export type Closing = z.infer<typeof closingSchema>;
+
 /** One pass over all positions within a stage; `share` scales the stage's torque window. */
-export const roundSchema = z.strictObject({ share: z.number().gt(0).max(1), order: orderSchema });
+export const roundSchema = z.strictObject({
+  share: z.number().gt(0).max(1),
+  order: orderSchema,
+  /** Share of the window for each position by its number, in place of `share`, which then says what the round ends at. */
+  positionShares: z.array(z.number().gt(0).max(MOST_SHARE)).min(1).max(MOST_POSITIONS).optional(),
+  /** It is gone round again until nothing moves; rounds after one in which nothing moved are left out. */
+  closing: closingSchema.optional(),
+});
 export type Round = z.infer<typeof roundSchema>;
 
 /** What is done to every position before the next stage begins. */

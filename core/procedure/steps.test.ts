@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Layout } from '../layout/layout.ts';
 import type { Round, Stage } from './procedure.ts';
+import { stepAt } from './step.ts';
 import { stepsOf } from './steps.ts';
 
 const layout: Layout = { kind: 'circle', count: 4, diameterMm: 120, firstAngleDeg: 0, direction: 'clockwise' };
@@ -41,6 +42,18 @@ describe('steps of a joint', () => {
     const [half, whole] = worked(twoStages);
     expect(half!.torque).toEqual({ lowerNm: 47.5, targetNm: 50, upperNm: 52.5 });
     expect(whole!.torque).toEqual({ lowerNm: 95, targetNm: 100, upperNm: 105 });
+  });
+
+  it('give each position the window of its own share, where a plan set them', () => {
+    const [step] = worked([{ kind: 'torque', torque, rounds: [{ ...star(1), positionShares: [1.2, 1, 0.9, 1] }] }]);
+    expect(stepAt(step!, 1).torque?.targetNm).toBeCloseTo(120, 12);
+    expect(stepAt(step!, 3).torque?.lowerNm).toBeCloseTo(85.5, 12);
+    expect(step!.torque?.targetNm).toBe(100);
+  });
+
+  it('are the same for every position where nothing was planned', () => {
+    const [half] = worked(twoStages);
+    expect([1, 2, 3, 4].map((position) => stepAt(half!, position))).toEqual([half, half, half, half]);
   });
 
   it('leave the angle, its threshold and the speed limit as they are', () => {

@@ -1,6 +1,6 @@
 import { failed, invalid, ok, type Result } from '../failure/failure.ts';
 import { appliedTorque } from '../procedure/setting.ts';
-import type { Step } from '../procedure/step.ts';
+import { type Step, stepAt } from '../procedure/step.ts';
 import { windUpDeg } from '../procedure/wind-up.ts';
 import { judgePull } from '../verdict/judge-pull.ts';
 import type { Reason } from '../verdict/verdict.ts';
@@ -87,11 +87,11 @@ function unproven({
   return { verdict: verdict === 'within' ? 'doubtful' : verdict, reasons: [...reasons, { code: 'not-reworked' }] };
 }
 
-/** The step of a cell. */
+/** The step of a cell, with the window that holds for its position. */
 export function stepOf(joint: JointState, ref: CellRef): Step {
   const step = joint.steps.find((candidate) => candidate.stage === ref.stage && candidate.round === ref.round);
   if (!step) throw new Error('a cell belongs to a step');
-  return step;
+  return stepAt(step, ref.position);
 }
 
 /** The same identity with the same content is stored once; with other content it is two things under one name. */

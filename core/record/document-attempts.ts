@@ -4,6 +4,7 @@ import type { Step } from '../procedure/step.ts';
 import type { Language } from '../quantity/language.ts';
 import { showAngle, showTorqueFigure } from '../quantity/show-quantity.ts';
 import type { TorqueUnit } from '../quantity/unit.ts';
+import { isLeftOut } from './closing.ts';
 import type { Cell, Column, Row, RowGroup, TableBlock } from './document.ts';
 import { type EntryOf, type RecordFacts, sayJoint, shortTime, tagOfPerson, toolOfPull } from './document-facts.ts';
 import { remarks } from './document-remarks.ts';
@@ -64,7 +65,9 @@ function stepGroup(frame: Frame, step: Step, cells: readonly CellState[]): RowGr
     round: step.round,
     kind: sayStage(step.kind, language),
   });
-  const untouched = cells.filter(({ verdict }) => verdict === undefined).map(({ ref }) => ref.position);
+  const untouched = cells
+    .filter((cell) => cell.verdict === undefined && !isLeftOut(cell))
+    .map(({ ref }) => ref.position);
   const waiting = untouched.length === 0 ? '' : ` (${say(language, 'verdict.none')}: ${spans(untouched)})`;
   return { title: `${title}${waiting}`, rows: cells.flatMap((cell) => cellRows(frame, cell)) };
 }

@@ -12,6 +12,7 @@ import { derivationBlocks } from './document-derivation.ts';
 import { jointDrawingBlock } from './document-drawing.ts';
 import { type RecordFacts, sayJoint } from './document-facts.ts';
 import { limitTable } from './document-limits.ts';
+import { closingBlocks, planBlocks } from './document-plan.ts';
 import type { JobJoint } from './entry.ts';
 
 /** One joint: what it is, its limits and their source, its cautions, how it looks now, and every attempt on it. */
@@ -24,11 +25,13 @@ export function jointBlocks(facts: RecordFacts, joint: JobJoint): readonly Block
     { kind: 'facts', size: 'normal', facts: contentFacts(joint, language) },
     limitTable(joint, state.steps, language),
     ...derivationBlocks(joint, language),
+    ...planBlocks(joint, state, language),
     ...(cautions.length === 0
       ? []
       : [{ kind: 'note', tone: 'caution', title: say(language, 'record.joint-cautions'), lines: cautions } as const]),
     jointDrawingBlock(joint, state, language),
     attemptTable(facts, joint, state),
+    ...closingBlocks(joint, state, language),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { say } from '../language/say.ts';
 import { sayStage } from '../language/words.ts';
 import type { Stage, TypedWindow } from '../procedure/procedure.ts';
-import type { Step } from '../procedure/step.ts';
+import type { Step, TorqueLimits } from '../procedure/step.ts';
 import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import { showAngle, showTorque } from '../quantity/show-quantity.ts';
@@ -53,9 +53,16 @@ const NO_WINDOW: Figures = ['–', '–', '–', '–'];
 
 const row = (texts: readonly string[]): Row => ({ cells: texts.map((text) => ({ text })), voice: 'plain' });
 
-function torqueFigures({ torque }: Step, stage: Stage, unit: Unit, language: Language): Figures | undefined {
+function torqueFigures({ torque, torques }: Step, stage: Stage, unit: Unit, language: Language): Figures | undefined {
   if (!torque || !stage.torque) return undefined;
   const show = (torqueNm: number) => showTorque(torqueNm, unit, language);
+  if (torques) {
+    const span = (limit: keyof TorqueLimits) => {
+      const all = torques.map((one) => one[limit]);
+      return `${show(Math.min(...all))} – ${show(Math.max(...all))}`;
+    };
+    return [span('lowerNm'), span('targetNm'), span('upperNm'), sayTyped(stage.torque.typed, language)];
+  }
   return [show(torque.lowerNm), show(torque.targetNm), show(torque.upperNm), sayTyped(stage.torque.typed, language)];
 }
 
@@ -87,8 +94,10 @@ function sayOrder(step: Step, stage: Stage, language: Language): string {
 
 function conditions(step: Step, stage: Stage, unit: Unit, language: Language): readonly string[] {
   const { share } = stage.rounds[step.round - 1]!;
-  const { angleFromNm, speedLimitDegPerS } = step;
+  const { angleFromNm, speedLimitDegPerS, torques, closing } = step;
   return [
+    ...(torques ? [say(language, 'plan.by-position')] : []),
+    ...(closing ? [say(language, 'closing.limit', { limit: showAngle(closing.stillDeg, language) })] : []),
     ...(share === 1 || !step.torque
       ? []
       : [say(language, 'record.of-share', { percent: showNumber(Math.round(share * 1000) / 10, language) })]),

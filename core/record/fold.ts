@@ -1,5 +1,6 @@
 import { stepsOf } from '../procedure/steps.ts';
 import { derived, type FoldOptions, undone, withAttempt, withoutAttempt } from './cell.ts';
+import { withoutIdleRounds } from './closing.ts';
 import type { CellRef, Entry, EntryBody, JobJoint, Judgement, PersonRef, Pull } from './entry.ts';
 import type { Attempt, CellState, JobState, JointState } from './state.ts';
 
@@ -56,7 +57,10 @@ const emptyCell = (ref: CellRef): CellState => ({
   need: 'pull',
 });
 
-const withNext = (joint: JointState): JointState => ({ ...joint, next: nextOf(joint) });
+function withNext(changed: JointState): JointState {
+  const joint = withoutIdleRounds(changed);
+  return { ...joint, next: nextOf(joint) };
+}
 
 /** Within the first round that is not done: what can be worked on before what waits for the lead. */
 function nextOf({ steps, cells }: JointState): CellRef | undefined {

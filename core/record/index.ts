@@ -7,6 +7,7 @@ export {
   certificateDocument,
 } from './certificate-document.ts';
 export { type ChainHead, chain, headAfter, type Link, links, startOfChain } from './chain.ts';
+export { type ClosingRound, closingRounds, isLeftOut } from './closing.ts';
 export * from './command.ts';
 export { decide } from './decide.ts';
 export type { DecisionContext } from './decision-context.ts';
@@ -19,6 +20,7 @@ export { findCell, fold, foldOn } from './fold.ts';
 export { uuidV7, uuidV8 } from './identity.ts';
 export { openJob } from './open.ts';
 export { plotCaption, plotTable } from './plot-table.ts';
+export { type PredictedForces, predictedForces } from './predicted-forces.ts';
 export { type RecallShown, recallDocument } from './recall-document.ts';
 export { recordDocument } from './record-document.ts';
 export { keyFingerprint, publicKeyOf, sealChain, sealHolds } from './seal.ts';

@@ -1,4 +1,5 @@
 import type { Verdict } from '../verdict/verdict.ts';
+import { isLeftOut } from './closing.ts';
 import type { CellState, JointState } from './state.ts';
 
 /** What a position as a whole comes to; `none` while a step of it has no standing pull, `accepted` by a lead's word. */
@@ -27,7 +28,10 @@ const BY_WEIGHT = [
 export function positionVerdicts({ cells, steps }: JointState): readonly PositionVerdict[] {
   const count = steps[0]?.order.length ?? 0;
   return Array.from({ length: count }, (_, index) => {
-    const verdicts = cells.map((row) => cellVerdict(row[index]));
+    const verdicts = cells.flatMap((row) => {
+      const cell = row[index];
+      return cell && isLeftOut(cell) ? [] : [cellVerdict(cell)];
+    });
     return BY_WEIGHT.find((verdict) => verdicts.includes(verdict)) ?? 'none';
   });
 }

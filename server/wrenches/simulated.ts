@@ -1,5 +1,5 @@
 import { failed, invalid, ok, type Result } from '@clampwright/core/failure';
-import { aimOf } from '@clampwright/core/procedure';
+import { aimOf, stepAt } from '@clampwright/core/procedure';
 import type { CellState, IncomingPull, JobState, JointState } from '@clampwright/core/record';
 import type { Tool } from '@clampwright/core/wrench';
 import {
@@ -76,7 +76,7 @@ function pullOn(state: JobState, joint: JointState, cell: CellState, tool: Tool,
   if (!content || !step) throw new Error('a cell belongs to a step of a joint on the sheet');
   const model = modelFor(content, tool);
   if (!model.ok) return model;
-  const aim = aimOf(step, tool, cell.carriedDeg);
+  const aim = aimOf(stepAt(step, cell.ref.position), tool, cell.carriedDeg);
   if (!aim.ok) return aim;
   const { torque, angle, angleFromNm } = aim.value;
   const counted: Pick<Aim, 'angleFromNm' | 'speedLimitDegPerS'> = {

@@ -21,7 +21,9 @@ export interface TorqueSpan {
  */
 export function torqueSpan({ stages }: Pick<JointContent, 'stages'>, tool: Tool | undefined): TorqueSpan | undefined {
   const windows = stages.flatMap(({ torque, rounds }) =>
-    torque ? rounds.map(({ share }) => ({ torque, share })) : [],
+    torque
+      ? rounds.flatMap(({ share, positionShares = [share] }) => positionShares.map((own) => ({ torque, share: own })))
+      : [],
   );
   if (windows.length === 0) return undefined;
   const joint = {

@@ -37,8 +37,8 @@ export function endsTightened({ stages }: JointContent): readonly Failure[] {
 }
 
 export const shareScalesTorqueAlone = inEachStage(({ angle, rounds }, path) =>
-  rounds.flatMap(({ share }, index) =>
-    angle && share !== 1
+  rounds.flatMap(({ share, positionShares }, index) =>
+    angle && (share !== 1 || positionShares)
       ? [refusal(`${path}.rounds[${index}].share`, 'a share scales torque alone, and this stage has an angle', '1')]
       : [],
   ),
