@@ -81,11 +81,11 @@ export function orderPlanStands(plan: OrderPlan, stages: readonly Stage[]): bool
   const rounds = stages[plan.stage - 1]?.rounds ?? [];
   return plan.rounds.every(({ order, shares }, index) => {
     const round = rounds[index];
-    if (round?.order.method !== 'own' || !round.positionShares) return false;
+    if (round?.order.method !== 'own' || !isSame(round.order.positions, order)) return false;
+    const { share: whole, positionShares = shares.map(() => whole) } = round;
     return (
-      isSame(round.order.positions, order) &&
-      round.positionShares.length === shares.length &&
-      round.positionShares.every((own, at) => Math.abs(own - shares[at]!) <= LAST_DIGITS)
+      positionShares.length === shares.length &&
+      positionShares.every((own, at) => Math.abs(own - shares[at]!) <= LAST_DIGITS)
     );
   });
 }

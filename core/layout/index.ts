@@ -1,3 +1,4 @@
+export { type InteractionFitRequest, interactionFit } from './fit/interaction-fit.ts';
 export { endlessBeam, freeBeam } from './interaction/beam-on-bed.ts';
 export {
   type ElasticInteraction,

@@ -43,7 +43,12 @@ export type MendWord =
   | 'no-width'
   | 'torque-for-fastener'
   | 'limits-order'
-  | 'window-missing';
+  | 'window-missing'
+  | 'plan-stage'
+  | 'shares-rise'
+  | 'three-figures'
+  | 'targets-count'
+  | 'closing-last';
 
 /** What is wrong with one field: found by the form, or told by the room of the core that read it. */
 export interface Fault {

@@ -52,12 +52,18 @@ function StageLine({ number, stage, unit }: StageLineProps) {
         ) : null}
         <Fact label={t('stage.rounds')}>
           {rounds
-            .map(({ share, order }, index) => {
+            .map(({ share, order, positionShares, closing }, index) => {
               const words = say(language, `order.${order.method}`);
               const percent = showNumber(share * 100, language, { significant: 3 });
-              return share === 1
-                ? t('stage.round', { number: index + 1, order: words })
-                : t('stage.round-share', { number: index + 1, order: words, percent });
+              const said =
+                share === 1
+                  ? t('stage.round', { number: index + 1, order: words })
+                  : t('stage.round-share', { number: index + 1, order: words, percent });
+              const more = [
+                ...(positionShares ? [t('stage.by-position')] : []),
+                ...(closing ? [t('stage.closing')] : []),
+              ];
+              return [said, ...more].join(', ');
             })
             .join('; ')}
         </Fact>

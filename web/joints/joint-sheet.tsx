@@ -7,6 +7,7 @@ import { Notice } from '../parts/notice.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { TitleBlock } from '../parts/title-block.tsx';
 import { KeptDerivation } from './derive/kept-derivation.tsx';
+import { KeptPlan } from './plan/kept-plan.tsx';
 import { PositionsDrawing } from './positions-drawing.tsx';
 import { StageSheet } from './stage-sheet.tsx';
 
@@ -26,6 +27,7 @@ export function JointSheet({ content }: { readonly content: JointContent }) {
           torqueUnit={content.torqueUnit}
         />
       ) : null}
+      <KeptPlan content={content} />
       {content.cautions.length > 0 ? (
         <Notice kind="caution" title={t('joint.cautions')}>
           <ul className="caution-list">

@@ -1,10 +1,8 @@
 import { jointDrawing, type Layout } from '@clampwright/core/layout';
-import { useEffect, useState } from 'react';
 import { useTranslation } from 'react-i18next';
-import { Button } from '../parts/button.tsx';
 import { OrderPicture } from './order-picture.tsx';
-
-const STEP_MS = 650;
+import { StepControls } from './plan/step-controls.tsx';
+import { useSteps } from './plan/use-steps.ts';
 
 interface OrderDrawingProps {
   readonly layout: Layout;
@@ -14,37 +12,24 @@ interface OrderDrawingProps {
   readonly onTap?: (position: number) => void;
 }
 
-/** The positions seen from the tool side, numbered in the order of a round, which can be played. */
+/** The positions seen from the tool side, numbered in the order of a round, which can be played and walked through. */
 export function OrderDrawing({ layout, order = [], onTap }: OrderDrawingProps) {
   const { t } = useTranslation('lead');
-  const { shown, isPlaying, play, stop } = usePlaying(order.length);
+  const steps = useSteps(order.length);
   const drawing = jointDrawing(layout);
+  const shown = order.slice(0, steps.at);
   const label =
     order.length > 0
-      ? t('round.drawing', { order: order.slice(0, shown).join(' ') })
+      ? t('round.drawing', { order: shown.join(' ') })
       : t('layout.drawing', { count: drawing.spots.length });
   return (
     <figure className="order-figure">
-      <OrderPicture drawing={drawing} order={order.slice(0, shown)} isPlaying={isPlaying} label={label} onTap={onTap} />
+      <OrderPicture drawing={drawing} order={shown} isPlaying={steps.at < order.length} label={label} onTap={onTap} />
       {order.length > 1 ? (
         <figcaption>
-          <Button kind="quiet" onPress={isPlaying ? stop : play}>
-            {isPlaying ? t('round.stop') : t('round.play')}
-          </Button>
+          <StepControls steps={steps} />
         </figcaption>
       ) : null}
     </figure>
   );
-}
-
-/** How much of the order is shown: all of it, or while it is played one more with each step. */
-function usePlaying(count: number) {
-  const [step, setStep] = useState<number>();
-  const isPlaying = step !== undefined;
-  useEffect(() => {
-    if (step === undefined) return;
-    const timer = setTimeout(() => setStep(step >= count ? undefined : step + 1), STEP_MS);
-    return () => clearTimeout(timer);
-  }, [step, count]);
-  return { shown: step ?? count, isPlaying, play: () => setStep(1), stop: () => setStep(undefined) };
 }

@@ -2,7 +2,7 @@ import type { JointContent } from '@clampwright/core/joint';
 import { say, sayStage } from '@clampwright/core/language';
 import { positionsInOrder } from '@clampwright/core/layout';
 import type { Round, Stage, TypedWindow } from '@clampwright/core/procedure';
-import { showNumber, showTorque } from '@clampwright/core/quantity';
+import { showAngle, showNumber, showTorque } from '@clampwright/core/quantity';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -93,6 +93,14 @@ function RoundSheet({ number, round, content }: RoundSheetProps) {
           order: say(language, `order.${round.order.method}`),
         })}
       </p>
+      {round.positionShares ? (
+        <p className="sequence" aria-label={t('round.targets-shown')}>
+          {round.positionShares
+            .map((own, index) => `${index + 1}: ${showNumber(own * 100, language, { decimals: 1 })}\u00a0%`)
+            .join('; ')}
+        </p>
+      ) : null}
+      {round.closing ? <p>{t('round.closing-said', { limit: showAngle(round.closing.stillDeg, language) })}</p> : null}
       {order.ok ? (
         <>
           <p className="sequence">{order.value.join(' ')}</p>

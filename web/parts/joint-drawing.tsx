@@ -1,5 +1,6 @@
 import { type JointDrawing as Drawing, jointDrawing, type Layout, verdictMark } from '@clampwright/core/layout';
 import { type KeyboardEvent, useRef } from 'react';
+import { forceArc } from './force-arc.ts';
 import type { Sign } from './verdict-badge.tsx';
 
 /** How one position is drawn. */
@@ -9,6 +10,8 @@ export interface SpotLook {
   readonly isNext?: boolean;
   /** The one in hand, picked from the order. */
   readonly isPicked?: boolean;
+  /** Clamp force: share of the force wanted as a bar round the head, and its figure beside it. */
+  readonly force?: { readonly share: number; readonly text: string } | undefined;
   /** Told to those who hear the page. */
   readonly name: string;
 }
@@ -51,7 +54,7 @@ export function JointDrawing({ layout, label, look, coming = [], onPick }: Joint
       <ComingLine drawing={drawing} coming={coming} />
       {drawing.spots.map((spot) => {
         const spotLook = look(spot.position);
-        const body = <Spot spot={spot} look={spotLook} />;
+        const body = <Spot spot={spot} look={spotLook} figureMm={drawing.labelSizeMm} />;
         return onPick ? (
           <g
             key={spot.position}
@@ -83,8 +86,14 @@ const STEPS: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowDown: 1, A
 
 type DrawnSpot = Drawing['spots'][number];
 
-function Spot({ spot, look }: { readonly spot: DrawnSpot; readonly look: SpotLook }) {
-  const { xMm, yMm, radiusMm } = spot;
+interface SpotProps {
+  readonly spot: DrawnSpot;
+  readonly look: SpotLook;
+  readonly figureMm: number;
+}
+
+function Spot({ spot, look, figureMm }: SpotProps) {
+  const { xMm, yMm, radiusMm, labelXMm, labelYMm } = spot;
   const state = [
     'joint-spot',
     look.isNext ? 'joint-spot-next' : '',
@@ -95,6 +104,25 @@ function Spot({ spot, look }: { readonly spot: DrawnSpot; readonly look: SpotLoo
     <g className={state.filter(Boolean).join(' ')} transform={`translate(${xMm} ${yMm})`}>
       {look.isNext || look.isPicked ? <circle r={radiusMm * RING} className="joint-spot-ring" /> : null}
       <circle r={radiusMm} className="joint-spot-head" />
+      {look.force ? (
+        <>
+          <path
+            className="joint-spot-force"
+            strokeWidth={radiusMm * BAR}
+            d={forceArc(radiusMm * BAR_AT, look.force.share)}
+          />
+          <text
+            className="joint-spot-figure"
+            x={labelXMm - xMm}
+            y={labelYMm - yMm}
+            fontSize={figureMm}
+            dy="0.36em"
+            textAnchor="middle"
+          >
+            {look.force.text}
+          </text>
+        </>
+      ) : null}
       <text className="joint-spot-number" fontSize={radiusMm} dy="0.36em" textAnchor="middle">
         {spot.position}
       </text>
@@ -110,6 +138,8 @@ function Spot({ spot, look }: { readonly spot: DrawnSpot; readonly look: SpotLoo
 }
 
 const RING = 1.32;
+const BAR = 0.22;
+const BAR_AT = 1 - BAR / 2;
 const MARK_AT = 0.75;
 /** Steps of the order that are drawn: more would cover the joint. */
 const STEPS_SHOWN = 4;

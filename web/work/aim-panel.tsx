@@ -12,7 +12,10 @@ import { TorqueBar } from './torque-bar.tsx';
 
 interface AimPanelProps {
   readonly cell: CellState;
+  /** As it holds for this position. */
   readonly step: Step;
+  /** Whole torque of the stage, where it has one. */
+  readonly wholeNm: number | undefined;
   readonly tool: Tool | undefined;
   readonly unit: TorqueUnit;
   /** Picked by hand, not the next in the order. */
@@ -22,7 +25,7 @@ interface AimPanelProps {
 }
 
 /** The next position and the figure to aim at, as large as the screen allows. */
-export function AimPanel({ cell, step, tool, unit, isPicked, liveTorque, onBack }: AimPanelProps) {
+export function AimPanel({ cell, step, wholeNm, tool, unit, isPicked, liveTorque, onBack }: AimPanelProps) {
   const { t } = useTranslation();
   const language = useLanguage();
   const isToBePulled = cell.need === 'pull' || cell.need === 'nothing';
@@ -47,6 +50,13 @@ export function AimPanel({ cell, step, tool, unit, isPicked, liveTorque, onBack 
       ) : null}
       {tool && aim?.ok && isToBePulled ? (
         <AimFigures aim={aim.value} step={step} tool={tool} unit={unit} carriedDeg={cell.carriedDeg} />
+      ) : null}
+      {step.torques && step.torque && wholeNm && isToBePulled ? (
+        <p className="aim-note">
+          {t('aim.own-target', {
+            percent: showNumber((100 * step.torque.targetNm) / wholeNm, language, { significant: 3 }),
+          })}
+        </p>
       ) : null}
       {aim?.ok && aim.value.torque && isToBePulled && tool?.wrench.connection.kind !== 'typed' ? (
         <TorqueBar window={aim.value.torque} live={liveTorque} unit={unit} />

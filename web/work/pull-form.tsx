@@ -30,6 +30,8 @@ export function PullForm({ cell, step, tool, unit, sender }: PullFormProps) {
   const [torque, setTorque] = useState('');
   const [angle, setAngle] = useState('');
   const [isChecked, setChecked] = useState(false);
+  const isClosing = !wantsAngle && step.closing !== undefined;
+  const typedAngle = wantsAngle || (isClosing && angle.trim() !== '') ? angle : undefined;
   const form = useRef<HTMLFormElement>(null);
   const attempt = `${cell.ref.stage} ${cell.ref.round} ${cell.ref.position} ${cell.attemptCount}`;
   const [typedFor, setTypedFor] = useState(attempt);
@@ -50,7 +52,7 @@ export function PullForm({ cell, step, tool, unit, sender }: PullFormProps) {
     openSound();
     if (sender.sending.kind === 'sending' || sender.sending.kind === 'waiting') return;
     const pull = typedPull(
-      { torque, angle: wantsAngle ? angle : undefined },
+      { torque, angle: typedAngle },
       {
         id: newIdentity(),
         cell,
@@ -77,16 +79,17 @@ export function PullForm({ cell, step, tool, unit, sender }: PullFormProps) {
           problem={isChecked ? words(torqueFault(torque, unit, language)) : undefined}
           size="work"
         />
-        {wantsAngle ? (
+        {wantsAngle || isClosing ? (
           <DecimalField
-            label={t('pull.angle')}
+            label={t(isClosing ? 'pull.turned' : 'pull.angle')}
+            hint={isClosing ? t('pull.turned-hint') : undefined}
             unit="°"
             value={angle}
             onChange={(text) => {
               setChecked(false);
               setAngle(text);
             }}
-            problem={isChecked ? words(numberFault(angle, language)) : undefined}
+            problem={isChecked && typedAngle !== undefined ? words(numberFault(angle, language)) : undefined}
             size="work"
           />
         ) : null}

@@ -1,3 +1,4 @@
+import { stepAt } from '@clampwright/core/procedure';
 import type { JobJoint, JointState } from '@clampwright/core/record';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
@@ -6,6 +7,7 @@ import { cellsOfPosition, placeInWork } from '../jobs/place-in-work.ts';
 import { ToolInHand } from '../jobs/tool-in-hand.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { AimPanel } from './aim-panel.tsx';
+import { ClosingState } from './closing-state.tsx';
 import { ConflictDialog } from './conflict-dialog.tsx';
 import { JointDone } from './joint-done.tsx';
 import { lastPullOf } from './last-pull.ts';
@@ -45,6 +47,7 @@ export function WorkScreen({ job, joint, jobJoint, live }: WorkScreenProps) {
   }
   const position = picked ?? joint.next?.position;
   const cell = position === undefined ? undefined : place.cells[position - 1];
+  const step = position === undefined ? place.step : stepAt(place.step, position);
   const isOver = job.state.status === 'closed';
   const pick = (chosen: number | undefined) => setPicked(chosen === joint.next?.position ? undefined : chosen);
   return (
@@ -57,7 +60,8 @@ export function WorkScreen({ job, joint, jobJoint, live }: WorkScreenProps) {
         {cell && !isOver ? (
           <AimPanel
             cell={cell}
-            step={place.step}
+            step={step}
+            wholeNm={jobJoint.joint.content.stages[step.stage - 1]?.torque?.targetNm}
             tool={joint.tools.at(-1)}
             unit={unit}
             isPicked={picked !== undefined}
@@ -66,19 +70,12 @@ export function WorkScreen({ job, joint, jobJoint, live }: WorkScreenProps) {
           />
         ) : null}
         {joint.next ? null : <JointDone job={job} joint={joint} />}
+        <ClosingState joint={joint} step={place.step} />
       </div>
       <div className="work-do">
         <SendingState sender={sender} unit={unit} />
         {cell && !isOver ? (
-          <NextThing
-            job={job}
-            joint={joint}
-            jobJoint={jobJoint}
-            step={place.step}
-            cell={cell}
-            sender={sender}
-            live={live}
-          />
+          <NextThing job={job} joint={joint} jobJoint={jobJoint} step={step} cell={cell} sender={sender} live={live} />
         ) : null}
       </div>
       <div className="work-last">

@@ -1,7 +1,7 @@
 import type { DerivedTarget } from '@clampwright/core/joint';
 import type { Language } from '@clampwright/core/quantity';
+import { asTyped } from '../form/as-typed.ts';
 import type { JointForm } from '../form/joint-form.ts';
-import { asTyped } from '../form/show.ts';
 
 /** What was worked out, and how its source is said. */
 export interface Filling {

@@ -13,6 +13,9 @@ import { DeriveDialog } from '../derive/derive-dialog.tsx';
 import { inTorqueUnit } from '../form/blank.ts';
 import type { JointForm } from '../form/joint-form.ts';
 import { readJoint } from '../form/read.ts';
+import { NeighboursPart } from '../plan/neighbours-part.tsx';
+import { PlanPart } from '../plan/plan-part.tsx';
+import '../plan/plan.css';
 import { CautionsPart } from './cautions-part.tsx';
 import { EditorFoot } from './editor-foot.tsx';
 import { FastenerPart } from './fastener-part.tsx';
@@ -57,6 +60,13 @@ export function Editor({ initial, beginning, hasDraft, onSave, onRelease, isBusy
       <FastenerPart fastener={form.fastener} onChange={(fastener) => set({ fastener })} />
       <LayoutPart form={form.layout} layout={reading.layout} onChange={(layout) => set({ layout })} />
       <StagesPart form={form} reading={reading} onDerive={setDeriving} onChange={set} />
+      <NeighboursPart
+        form={form.neighbours}
+        layout={reading.layout}
+        read={reading.neighbours}
+        onChange={(neighbours) => set({ neighbours })}
+      />
+      <PlanPart form={form} reading={reading} onFill={setForm} />
       <SourcePart form={form} stages={reading.content?.stages} onChange={set} />
       <CautionsPart form={form} onChange={set} />
       <ReworkPart form={form} onChange={set} />

@@ -1,11 +1,13 @@
 import { say } from '@clampwright/core/language';
 import { countPlaces, type Layout, positionsInOrder } from '@clampwright/core/layout';
+import { showNumber } from '@clampwright/core/quantity';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
 import { FormFigure, PlaceProblems } from '../../forms/fields.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Select } from '../../parts/select.tsx';
+import { Tick } from '../../parts/tick.tsx';
 import type { Method, RoundForm } from '../form/joint-form.ts';
 import { orderOf } from '../form/read-stage.ts';
 import { OrderDrawing } from '../order-drawing.tsx';
@@ -48,6 +50,14 @@ export function RoundPart({ place, number, round, layout, onChange, onRemove }: 
           </Button>
         ) : null}
       </div>
+      {round.positionShares ? (
+        <PositionShares
+          shares={round.positionShares}
+          onDrop={() => onChange({ ...round, positionShares: undefined })}
+        />
+      ) : null}
+      <PlaceProblems place={`${place}.positionShares`} />
+      <ClosingFields place={place} round={round} onChange={onChange} />
       {layout && round.method === 'own' ? (
         <OwnOrder
           layout={layout}
@@ -60,6 +70,56 @@ export function RoundPart({ place, number, round, layout, onChange, onRemove }: 
       ) : null}
       <PlaceProblems place={`${place}.order`} />
     </li>
+  );
+}
+
+interface PositionSharesProps {
+  readonly shares: readonly number[];
+  readonly onDrop: () => void;
+}
+
+/** Targets by position as a plan filled them in. */
+function PositionShares({ shares, onDrop }: PositionSharesProps) {
+  const { t } = useTranslation('lead');
+  const language = useLanguage();
+  const show = (share: number) => showNumber(share * 100, language, { decimals: 1 });
+  return (
+    <details>
+      <summary>{t('round.by-position')}</summary>
+      <p className="sequence" aria-label={t('round.targets-shown')}>
+        {shares.map((share, index) => `${index + 1}: ${show(share)}\u00a0%`).join('; ')}
+      </p>
+      <Button kind="quiet" onPress={onDrop}>
+        {t('round.drop-targets')}
+      </Button>
+    </details>
+  );
+}
+
+interface ClosingFieldsProps {
+  readonly place: string;
+  readonly round: RoundForm;
+  readonly onChange: (round: RoundForm) => void;
+}
+
+function ClosingFields({ place, round, onChange }: ClosingFieldsProps) {
+  const { t } = useTranslation('lead');
+  return (
+    <>
+      <Tick isChosen={round.isClosing} onChange={(isClosing) => onChange({ ...round, isClosing })}>
+        {t('round.closing')}
+      </Tick>
+      {round.isClosing ? (
+        <FormFigure
+          field={`${place}.closing.stillDeg`}
+          label={t('round.still')}
+          unit="°"
+          value={round.stillDeg}
+          onChange={(stillDeg) => onChange({ ...round, stillDeg })}
+        />
+      ) : null}
+      <PlaceProblems place={`${place}.closing`} shown={[`${place}.closing.stillDeg`]} />
+    </>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { StageKind } from '@clampwright/core/procedure';
 import type { TorqueUnit } from '@clampwright/core/quantity';
+import { BLANK_NEIGHBOURS } from '../plan/neighbours-form.ts';
 import type { JointForm, LayoutForm, RoundForm, StageForm, WindowForm } from './joint-form.ts';
 
 /** Which quantities a stage of this kind judges: always, if the lead wants it, or never. */
@@ -22,7 +23,15 @@ export const blankWindow = (unit: string): WindowForm => ({
   unit,
 });
 
-export const blankRound = (key: number): RoundForm => ({ key, sharePercent: '100', method: 'circular', positions: [] });
+export const blankRound = (key: number): RoundForm => ({
+  key,
+  sharePercent: '100',
+  method: 'circular',
+  positions: [],
+  positionShares: undefined,
+  isClosing: false,
+  stillDeg: '',
+});
 
 export const blankStage = (key: number, kind: StageKind, unit: TorqueUnit): StageForm => ({
   key,
@@ -60,6 +69,8 @@ const BLANK_LAYOUT: LayoutForm = {
   pitchX: '',
   pitchY: '',
   edgeOnly: false,
+  staggered: undefined,
+  missing: undefined,
   pitch: '',
   points: [],
 };
@@ -82,6 +93,7 @@ export const BLANK_JOINT: JointForm = {
   cautions: [],
   rework: { rule: 'loosen-and-repeat', underContinues: true, maximumAttempts: '3' },
   decisionRule: { kind: 'simple', factor: '', maximumPercent: '' },
+  neighbours: BLANK_NEIGHBOURS,
   consequenceClass: 'none',
   torqueUnit: 'N·m',
   retorque: { used: false, after: '', unit: 'km', note: '' },

@@ -2,9 +2,11 @@ import type { JointContent } from '@clampwright/core/joint';
 import type { Layout } from '@clampwright/core/layout';
 import type { Round, Stage } from '@clampwright/core/procedure';
 import { convertTorque, type Language, type TorqueUnit } from '@clampwright/core/quantity';
+import { neighboursForm } from '../plan/neighbours-form.ts';
+import { asTyped } from './as-typed.ts';
 import { BLANK_JOINT, blankStage } from './blank.ts';
 import type { JointForm, LayoutForm, RoundForm, StageForm } from './joint-form.ts';
-import { angleWindowForm, asTyped, torqueWindowForm } from './show.ts';
+import { angleWindowForm, torqueWindowForm } from './show.ts';
 
 /** A kept joint as it stands in the editor, figures in the language on screen. */
 export function formOf(content: JointContent, language: Language): JointForm {
@@ -27,6 +29,7 @@ export function formOf(content: JointContent, language: Language): JointForm {
       factor: decisionRule.kind === 'guarded' ? asTyped(decisionRule.factor, language) : '',
       maximumPercent: decisionRule.kind === 'risk' ? asTyped(decisionRule.maximum * 100, language) : '',
     },
+    neighbours: content.neighbours ? neighboursForm(content.neighbours, language) : BLANK_JOINT.neighbours,
     consequenceClass: content.consequenceClass ?? 'none',
     torqueUnit: content.torqueUnit,
     retorque: retorque
@@ -55,6 +58,8 @@ function layoutForm(layout: Layout, language: Language): LayoutForm {
         pitchX: text(layout.pitchXMm),
         pitchY: text(layout.pitchYMm),
         edgeOnly: layout.edgeOnly,
+        staggered: layout.staggered,
+        missing: layout.missing,
       };
     case 'line':
       return { ...blank, count: text(layout.count), pitch: text(layout.pitchMm) };
@@ -80,9 +85,12 @@ function stageForm(stage: Stage, key: number, unit: TorqueUnit, language: Langua
   };
 }
 
-const roundForm = ({ share, order }: Round, key: number, language: Language): RoundForm => ({
+const roundForm = ({ share, order, positionShares, closing }: Round, key: number, language: Language): RoundForm => ({
   key,
   sharePercent: asTyped(share * 100, language),
   method: order.method,
   positions: order.method === 'own' ? order.positions : [],
+  positionShares,
+  isClosing: closing !== undefined,
+  stillDeg: closing ? asTyped(closing.stillDeg, language) : '',
 });

@@ -11,6 +11,7 @@ import type { Layout, Order } from '@clampwright/core/layout';
 import type { StageKind, TypedWindow } from '@clampwright/core/procedure';
 import type { TorqueUnit } from '@clampwright/core/quantity';
 import type { Keyed } from '../../forms/rows.ts';
+import type { NeighboursForm } from '../plan/neighbours-form.ts';
 
 /* A joint while it is being written: every figure is the text that stands in its field, nothing is converted yet. */
 
@@ -32,6 +33,11 @@ export interface RoundForm extends Keyed {
   readonly method: Method;
   /** Used with the method `own`. */
   readonly positions: readonly number[];
+  /** Share of the torque by position, as a plan filled it in. */
+  readonly positionShares: readonly number[] | undefined;
+  /** Gone round again until nothing moves further than `stillDeg`. */
+  readonly isClosing: boolean;
+  readonly stillDeg: string;
 }
 
 export interface StageForm extends Keyed {
@@ -63,6 +69,9 @@ export interface LayoutForm {
   readonly pitchX: string;
   readonly pitchY: string;
   readonly edgeOnly: boolean;
+  /** Kept as they are; a rectangle with them is written elsewhere. */
+  readonly staggered: boolean | undefined;
+  readonly missing: readonly number[] | undefined;
   readonly pitch: string;
   readonly points: readonly PointForm[];
 }
@@ -103,6 +112,7 @@ export interface JointForm {
     readonly factor: string;
     readonly maximumPercent: string;
   };
+  readonly neighbours: NeighboursForm;
   readonly consequenceClass: ConsequenceClass | 'none';
   readonly torqueUnit: TorqueUnit;
   readonly retorque: {

@@ -15,6 +15,12 @@ const BY_FIELD: readonly (readonly [RegExp, Finds])[] = [
   [/^fastener\.propertyClass$/, mend('class')],
   [/^fastener/, mend('thread')],
   [/^layout/, mend('too-near')],
+  [/^neighbours\.plan$/, mend('plan-stage')],
+  [
+    /\.positionShares$/,
+    (stage, content) => ({ kind: 'mend', word: sharesFit(stage, content) ? 'torque-for-fastener' : 'targets-count' }),
+  ],
+  [/\.closing$/, mend('closing-last')],
   [/^numbersSource/, () => ({ kind: 'needed' })],
   [/\.order/, (_stage, { layout }) => ({ kind: 'each-once', count: countPlaces(layout) })],
   [/\.share$/, (stage) => ({ kind: 'mend', word: stage?.angle ? 'share-with-angle' : 'last-share' })],
@@ -27,6 +33,9 @@ const BY_FIELD: readonly (readonly [RegExp, Finds])[] = [
   [/\.(?:lower|target)(?:Nm|Deg)$/, mend('limits-order')],
   [/\.(?:torque|angle)$/, mend('window-missing')],
 ];
+
+const sharesFit = (stage: Stage | undefined, { layout }: JointContent): boolean =>
+  stage?.rounds.every(({ positionShares: own }) => !own || own.length === countPlaces(layout)) ?? true;
 
 const hasNoWidth = (stage: Stage | undefined): boolean => stage?.torque?.lowerNm === stage?.torque?.upperNm;
 

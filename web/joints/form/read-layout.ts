@@ -31,6 +31,8 @@ export function readLayout(form: LayoutForm, reader: Reader): Layout | undefined
         pitchXMm: lengthMm('pitchXMm', form.pitchX),
         pitchYMm: lengthMm('pitchYMm', form.pitchY),
         edgeOnly: form.edgeOnly,
+        ...(form.staggered && !form.edgeOnly ? { staggered: true } : {}),
+        ...(form.missing ? { missing: [...form.missing] } : {}),
       });
     case 'line':
       return whole({ kind: 'line', count: count('count', form.count), pitchMm: lengthMm('pitchMm', form.pitch) });

@@ -45,7 +45,16 @@ function readRounds(
 function readRound(form: RoundForm, place: string, layout: Layout | undefined, reader: Reader): Round | undefined {
   const percent = reader.number(`${place}.share`, form.sharePercent, { isPositive: true, to: 100 });
   const order = readOrder(form, `${place}.order`, layout, reader);
-  return whole({ share: percent === undefined ? undefined : percent / 100, order });
+  return whole({
+    share: percent === undefined ? undefined : percent / 100,
+    order,
+    ...(form.positionShares ? { positionShares: [...form.positionShares] } : {}),
+    ...(form.isClosing ? { closing: readClosing(form, place, reader) } : {}),
+  });
+}
+
+function readClosing({ stillDeg }: RoundForm, place: string, reader: Reader) {
+  return whole({ stillDeg: reader.number(`${place}.closing.stillDeg`, stillDeg, { isPositive: true, to: 90 }) });
 }
 
 function readOrder(form: RoundForm, field: string, layout: Layout | undefined, reader: Reader): Order | undefined {

@@ -3,6 +3,7 @@ import {
   type FastenerSpec,
   type JointContent,
   type JointWarning,
+  type Neighbours,
   warnJoint,
 } from '@clampwright/core/joint';
 import type { Layout } from '@clampwright/core/layout';
@@ -11,6 +12,7 @@ import type { Language } from '@clampwright/core/quantity';
 import type { Fault } from '../../forms/fault.ts';
 import { type Reader, readerIn } from '../../forms/reader.ts';
 import { whole } from '../../forms/whole.ts';
+import { readNeighbours } from '../plan/read-neighbours.ts';
 import type { JointForm } from './joint-form.ts';
 import { faultOfCheck } from './mend.ts';
 import { readLayout } from './read-layout.ts';
@@ -24,6 +26,7 @@ export interface JointReading {
   readonly stages: readonly (Stage | undefined)[];
   readonly faults: readonly Fault[];
   readonly fastener: FastenerSpec | undefined;
+  readonly neighbours: Neighbours | undefined;
   /** Torques that are doubtful; they hinder nothing. */
   readonly warnings: readonly JointWarning[];
 }
@@ -34,7 +37,8 @@ export function readJoint(form: JointForm, language: Language): JointReading {
   const layout = readLayout(form.layout, reader);
   const stages = form.stages.map((stage, index) => readStage(stage, index, layout, reader));
   const fastener = readFastener(form, reader);
-  const content = contentOf(form, { fastener, layout, stages }, reader);
+  const neighbours = form.neighbours.isUsed ? readNeighbours(form.neighbours, layout, reader) : undefined;
+  const content = contentOf(form, { fastener, layout, stages, neighbours }, reader);
   const isKnown = (field: string) => reader.faults.some((fault) => field.startsWith(fault.field));
   const checked = content
     ? checkJoint(content)
@@ -42,7 +46,7 @@ export function readJoint(form: JointForm, language: Language): JointReading {
         .filter((fault) => !isKnown(fault.field))
     : [];
   const warnings = fastener ? warnJoint({ fastener, stages: stages.map((stage) => stage ?? NOTHING_YET) }) : [];
-  return { content, layout, stages, faults: [...reader.faults, ...checked], fastener, warnings };
+  return { content, layout, stages, faults: [...reader.faults, ...checked], fastener, neighbours, warnings };
 }
 
 /** Keeps the place of a stage that cannot be read yet. */
@@ -52,9 +56,14 @@ interface Parts {
   readonly fastener: FastenerSpec | undefined;
   readonly layout: Layout | undefined;
   readonly stages: readonly (Stage | undefined)[];
+  readonly neighbours: Neighbours | undefined;
 }
 
-function contentOf(form: JointForm, { fastener, layout, stages }: Parts, reader: Reader): JointContent | undefined {
+function contentOf(
+  form: JointForm,
+  { fastener, layout, stages, neighbours }: Parts,
+  reader: Reader,
+): JointContent | undefined {
   const known = stages.filter((stage) => stage !== undefined);
   const { kind, derivation } = form.numbersSource;
   const sourceText = reader.text('numbersSource.text', form.numbersSource.text);
@@ -72,6 +81,7 @@ function contentOf(form: JointForm, { fastener, layout, stages }: Parts, reader:
     rework: readRework(form, reader),
     decisionRule: readDecisionRule(form, reader),
     torqueUnit: form.torqueUnit,
+    ...(form.neighbours.isUsed ? { neighbours } : {}),
     ...(form.consequenceClass === 'none' ? {} : { consequenceClass: form.consequenceClass }),
     ...(form.retorque.used ? { retorque: readRetorque(form, reader) } : {}),
   });

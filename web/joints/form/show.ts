@@ -3,13 +3,6 @@ import { LANGUAGES, type Language, readNumber, showNumber } from '@clampwright/c
 import { blankWindow } from './blank.ts';
 import type { WindowForm } from './joint-form.ts';
 
-/** Digits enough to hold any figure of the trade, few enough to hide the noise of binary fractions. */
-const DIGITS = 12;
-
-/** A figure as it stands in a field: nothing of it is rounded away. */
-export const asTyped = (value: number, language: Language): string =>
-  showNumber(Number(value.toPrecision(DIGITS)), language);
-
 /** A typed figure from one language to another, as many decimals as were typed. */
 function retyped(text: string, from: Language, to: Language): string {
   if (from === to) return text;
