@@ -13,12 +13,12 @@ export interface Step {
   /** The stage's window scaled by the round's share. */
   readonly torque: TorqueLimits | undefined;
   /** Where a plan gives each position a window of its own, by position (index 0 is position 1); see `stepAt`. */
-  readonly torques: readonly TorqueLimits[] | undefined;
+  readonly torques?: readonly TorqueLimits[] | undefined;
   readonly angle: Omit<AngleWindow, 'typed'> | undefined;
   readonly angleFromNm: number | undefined;
   readonly speedLimitDegPerS: number | undefined;
   /** Of a round that closes the work. */
-  readonly closing: Closing | undefined;
+  readonly closing?: Closing | undefined;
 }
 
 /** A step as it holds for one position, from 1. */

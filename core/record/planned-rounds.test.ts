@@ -100,7 +100,7 @@ describe('rounds with targets by position', () => {
   });
 
   it('are told by the record with the plan they come from', () => {
-    const text = JSON.stringify(recordDocument(recordFile(firstRound().entries), 'en'));
+    const text = JSON.stringify(recordDocument(recordFile(firstRound().entries, {}), 'en'));
     expect(text).toContain('Targets planned for the neighbours: an estimate');
     expect(text).toContain('a measured matrix: load cells');
     expect(text).toContain('"position-targets"');
@@ -144,7 +144,7 @@ describe('closing rounds', () => {
   it('end the work where nothing moved: the next closing round is left out', () => {
     const job = pulls(firstRound(), 600, [100, 100, 100, 100], [1, 1.5, 0.5, 0]);
     expect(job.state.joints[0]!.next).toBeUndefined();
-    const text = JSON.stringify(recordDocument(recordFile(job.entries), 'en'));
+    const text = JSON.stringify(recordDocument(recordFile(job.entries, {}), 'en'));
     expect(text).toContain('Nothing moved further than 2.0°');
   });
 
