@@ -16,6 +16,7 @@ const BENCHMARKS = {
   trace: async () => (await import('./trace.ts')).run(),
   'slider-frame': async () => (await import('./slider-frame.ts')).run(),
   conformity: async () => (await import('./conformity.ts')).run(),
+  recall: async () => (await import('./recall.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
 
