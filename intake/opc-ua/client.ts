@@ -96,6 +96,8 @@ function endOf({ client, session }: Connected, closing: AbortSignal): Promise<un
     client.once('close', end);
     session.once('session_closed', end);
     closing.addEventListener('abort', end, { signal: over.signal });
+    // It may have been ended while it was still connecting.
+    if (closing.aborted) end();
   });
 }
 
