@@ -5,6 +5,7 @@ import { DRIVE, SHEAVE_TRAIN, TOWER, VEHICLE } from './assets.ts';
 import { demoId } from './identity.ts';
 import { gearboxCover } from './joints/gearbox-cover.ts';
 import { hydraulicFlange } from './joints/hydraulic-flange.ts';
+import { returnLineFlange } from './joints/return-line-flange.ts';
 import { sheaveHub } from './joints/sheave-hub.ts';
 import { towerFlange } from './joints/tower-flange.ts';
 import { vehicleWheel } from './joints/vehicle-wheel.ts';
@@ -25,6 +26,7 @@ export const DEMO_JOINTS: readonly JointRevision[] = [
   gearboxCover,
   vehicleWheel,
   hydraulicFlange,
+  returnLineFlange,
 ].map(released);
 
 const dayMs = 86_400_000;

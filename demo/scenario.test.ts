@@ -1,4 +1,4 @@
-import { checkJoint } from '@clampwright/core/joint';
+import { checkJoint, orderPlanStands } from '@clampwright/core/joint';
 import { exportRecord, sealChain, verifyRecord } from '@clampwright/core/record';
 import { calibrationState } from '@clampwright/core/wrench';
 import { describe, expect, it } from 'vitest';
@@ -11,8 +11,13 @@ describe('the invented workshop', () => {
   it('has joints that a lead could release', () => {
     expect(scenario.joints.map(({ content }) => checkJoint(content))).toEqual(scenario.joints.map(() => []));
     expect(scenario.joints.map(({ content }) => content.stages.flatMap(({ rounds }) => rounds).length)).toEqual([
-      3, 2, 2, 2, 4,
+      3, 2, 2, 2, 4, 4,
     ]);
+  });
+
+  it('has a flange whose plan still stands', () => {
+    const planned = scenario.joints.flatMap(({ content }) => (content.neighbours?.plan ? [content] : []));
+    expect(planned.map(({ neighbours, stages }) => orderPlanStands(neighbours!.plan!, stages))).toEqual([true]);
   });
 
   it('has one wrench overdue and one due soon', () => {

@@ -27,7 +27,7 @@ export function PlayedPlanPicture({ name, layout, plan, finalN, at }: PlayedPlan
   const words = forcesN.map((forceN, index) => t('plan.force-of', { position: index + 1, force: show(forceN) }));
   return (
     <section className="played-plan" aria-label={name}>
-      <h4 className="sheet-subtitle">{name}</h4>
+      <h3 className="sheet-subtitle">{name}</h3>
       <JointDrawing
         layout={layout}
         label={t('plan.forces', { name, forces: words.join(', ') })}
