@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { objectionWords } from './objection-words.ts';
@@ -7,13 +8,14 @@ import type { RankedWrench } from './tool-assessment.ts';
 export function RefusedWrenches({ ranked }: { readonly ranked: readonly RankedWrench[] }) {
   const { t } = useTranslation();
   const language = useLanguage();
+  const [isOpen, setOpen] = useState(false);
   const refused = ranked.filter(({ objections }) => objections.length > 0);
   if (refused.length === 0) return null;
   return (
-    <details className="tool-refused">
+    <details className="tool-refused" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{t('tool.refused-which', { count: refused.length })}</summary>
       <ul>
-        {refused.map(({ tool: { wrench }, objections }) => (
+        {(isOpen ? refused : []).map(({ tool: { wrench }, objections }) => (
           <li key={wrench.id}>
             <strong>{wrench.name}</strong>
             <ul className="caution-list">
