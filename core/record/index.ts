@@ -25,5 +25,7 @@ export { type RecallShown, recallDocument } from './recall-document.ts';
 export { recordDocument } from './record-document.ts';
 export { keyFingerprint, publicKeyOf, sealChain, sealHolds } from './seal.ts';
 export type { Attempt, CellState, JobState, JointState, Need } from './state.ts';
-export { acceptedFigures } from './trace-evidence.ts';
+
+export { acceptedFigures, expectedOf } from './trace-evidence.ts';
+export { type GroundCurve, groundCurve, type ShownTrace, shownTrace } from './trace-shown.ts';
 export { type RecordFault, type Verification, verifyRecord } from './verify.ts';

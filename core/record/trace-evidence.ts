@@ -61,7 +61,8 @@ export interface Placed {
   readonly tool: Tool;
 }
 
-function atFastener({ angleDeg, torqueNm, timeS }: Trace, factor: number, { extension }: Tool) {
+/** Samples as the fastener got them: the adapter counted in, the wind-up of the extension taken off. */
+export function atFastener({ angleDeg, torqueNm, timeS }: Trace, factor: number, { extension }: Tool) {
   const torque = Float64Array.from(torqueNm, (nm) => nm * factor);
   const stiffness = extension?.stiffnessNmPerDeg;
   const windUp = (i: number): number => (stiffness === undefined ? 0 : torque[i]! / stiffness);
@@ -72,13 +73,15 @@ function atFastener({ angleDeg, torqueNm, timeS }: Trace, factor: number, { exte
   };
 }
 
-const windowOf = ({ torque, angle, angleFromNm }: Step) => ({
+/** What the pull was to reach, as a trace is held to it. */
+export const windowOf = ({ torque, angle, angleFromNm }: Step) => ({
   ...(torque ? { lowerNm: torque.lowerNm, targetNm: torque.targetNm, upperNm: torque.upperNm } : {}),
   ...(angle ? { lowerDeg: angle.lowerDeg, targetDeg: angle.targetDeg, upperDeg: angle.upperDeg } : {}),
   ...(angleFromNm === undefined ? {} : { angleFromNm }),
 });
 
-function expectedOf({ torque, angle, angleFromNm }: Step): Expectation | undefined {
+/** What a step tells of its curve before anything was learned. */
+export function expectedOf({ torque, angle, angleFromNm }: Step): Expectation | undefined {
   if (!torque || !angle) return undefined;
   return expectationOfWindows(torque.targetNm, angleFromNm ?? 0, angle.targetDeg);
 }

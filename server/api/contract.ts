@@ -9,6 +9,7 @@ import {
   jobSheetSchema,
   traceSchema,
 } from '@clampwright/core/record';
+import { expectationSchema } from '@clampwright/core/trace';
 import {
   adapterSchema,
   assumptionSchema,
@@ -50,6 +51,21 @@ export const sessionSchema = z.strictObject({
 });
 export type Session = z.infer<typeof sessionSchema>;
 export const signInSchema = z.strictObject({ personId: z.uuid(), pin: z.string().min(1).max(12) });
+
+/** What a pull is drawn over; each curve thinned to its lowest and highest torques, at most 120 points. */
+export const earlierTracesSchema = z.strictObject({
+  expected: expectationSchema.optional().describe('what a sound pull of this joint looks like'),
+  curves: z
+    .array(
+      z.strictObject({
+        fromSnugDeg: z.array(z.number()).readonly().describe('turning of the fastener from its own snug, degrees'),
+        torqueNm: z.array(z.number()).readonly().describe('torque at the fastener, N·m'),
+      }),
+    )
+    .readonly()
+    .describe('accepted pulls on the same step of the same joint revision, the latest first, at most 200'),
+});
+export type EarlierTraces = z.infer<typeof earlierTracesSchema>;
 
 /** A job in a list. */
 export const jobListItemSchema = z.strictObject({

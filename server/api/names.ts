@@ -69,6 +69,7 @@ export const NAMED_SHAPES: Readonly<Record<string, z.ZodType>> = {
   Today: contract.todaySchema,
   Tool: toolSchema,
   Toolbox: contract.toolboxSchema,
+  EarlierTraces: contract.earlierTracesSchema,
   Trace: traceSchema,
   Wrench: wrenchSchema,
 };

@@ -30,6 +30,7 @@ import type { Shape } from './shapes.ts';
 import { simulate } from './simulate.ts';
 import { today } from './today.ts';
 import { addCalibration, listCalibrations, shelves, showToolbox } from './toolbox.ts';
+import { showEarlierTraces, showTrace } from './traces.ts';
 
 let document: Shape | undefined;
 
@@ -58,6 +59,8 @@ export const ROUTES: readonly Route[] = [
   makeJob,
   showJob,
   listEntries,
+  showTrace,
+  showEarlierTraces,
   listen,
   postCommand,
   simulate,

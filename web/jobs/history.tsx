@@ -1,4 +1,4 @@
-import type { Entry } from '@clampwright/core/record';
+import type { Entry, JobState, Pull } from '@clampwright/core/record';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -6,12 +6,14 @@ import { Button } from '../parts/button.tsx';
 import { showInstant } from '../parts/dates.ts';
 import { Sheet } from '../parts/sheet.tsx';
 import { VerdictBadge } from '../parts/verdict-badge.tsx';
+import { TraceButton } from '../traces/trace-button.tsx';
 import { historyWords } from './history-words.ts';
+import type { JobInHand } from './job-in-hand.ts';
 
 const SHOWN_FIRST = 20;
 
 /** Everything that was appended to a job, the latest first. */
-export function History({ entries }: { readonly entries: readonly Entry[] }) {
+export function History({ entries, state }: JobInHand) {
   const { t } = useTranslation();
   const [isWhole, setWhole] = useState(false);
   const shown = isWhole ? entries : entries.slice(-SHOWN_FIRST);
@@ -20,7 +22,7 @@ export function History({ entries }: { readonly entries: readonly Entry[] }) {
     <Sheet title={t('history.title')}>
       <ol className="history" reversed start={entries.length}>
         {shown.toReversed().map((entry) => (
-          <HistoryLine key={entry.id} entry={entry} entries={entries} />
+          <HistoryLine key={entry.id} entry={entry} entries={entries} state={state} />
         ))}
       </ol>
       {hidden > 0 ? <Button onPress={() => setWhole(true)}>{t('history.whole', { count: hidden })}</Button> : null}
@@ -28,7 +30,10 @@ export function History({ entries }: { readonly entries: readonly Entry[] }) {
   );
 }
 
-function HistoryLine({ entry, entries }: { readonly entry: Entry; readonly entries: readonly Entry[] }) {
+const unitOf = ({ sheet }: JobState, { cell }: Pull) =>
+  sheet.joints.find(({ ref }) => ref === cell.jointRef)?.joint.content.torqueUnit ?? 'N·m';
+
+function HistoryLine({ entry, entries, state }: JobInHand & { readonly entry: Entry }) {
   const { t } = useTranslation();
   const language = useLanguage();
   const { body } = entry;
@@ -39,7 +44,10 @@ function HistoryLine({ entry, entries }: { readonly entry: Entry; readonly entri
         {t('history.when-by', { when: showInstant(entry.at, language), name: entry.by.name })}
       </span>
       <span>
-        {historyWords(entry, entries, language)} {verdict ? <VerdictBadge verdict={verdict} /> : null}
+        {historyWords(entry, entries, language)} {verdict ? <VerdictBadge verdict={verdict} /> : null}{' '}
+        {body.kind === 'pull' ? (
+          <TraceButton state={state} entry={entry} unit={unitOf(state, body.pull)} isSilent />
+        ) : null}
       </span>
     </li>
   );

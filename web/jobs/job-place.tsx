@@ -49,7 +49,7 @@ function JobPage({ job }: { readonly job: JobInHand }) {
         <JointSheet key={jobJoint.ref} job={job} jobJoint={jobJoint} />
       ))}
       <Finish job={job} />
-      <History entries={job.entries} />
+      <History entries={job.entries} state={job.state} />
     </>
   );
 }

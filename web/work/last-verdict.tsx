@@ -7,6 +7,7 @@ import { useLanguage } from '../app/language.ts';
 import type { JobInHand } from '../jobs/job-in-hand.ts';
 import { Button } from '../parts/button.tsx';
 import { VerdictBadge } from '../parts/verdict-badge.tsx';
+import { TraceButton } from '../traces/trace-button.tsx';
 import type { LastPull } from './last-pull.ts';
 import { MovePullDialog } from './move-pull-dialog.tsx';
 import { SetAsideDialog } from './set-aside-dialog.tsx';
@@ -32,6 +33,14 @@ export function LastVerdict({ job, joint, jobJoint, last }: LastVerdictProps) {
           <span className="soft">{t(wasPulled(joint) ? 'last.gone' : 'last.none')}</span>
         )}
       </output>
+      {last ? (
+        <TraceButton
+          state={job.state}
+          entry={job.entries.findLast(({ id }) => id === last.pullId)}
+          unit={unit}
+          isSilent
+        />
+      ) : null}
       {last && job.state.status !== 'closed' ? (
         <div className="actions">
           <Button onPress={() => setMending('move')}>{t('last.move')}</Button>

@@ -1,11 +1,12 @@
 import { say, sayStage } from '@clampwright/core/language';
 import type { Step } from '@clampwright/core/procedure';
 import { showAngle, showTorque, type TorqueUnit } from '@clampwright/core/quantity';
-import type { CellState, Entry } from '@clampwright/core/record';
+import type { CellState, Entry, JobState } from '@clampwright/core/record';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { showInstant } from '../parts/dates.ts';
 import { VerdictBadge } from '../parts/verdict-badge.tsx';
+import { TraceButton } from '../traces/trace-button.tsx';
 
 interface PositionAttemptsProps {
   readonly position: number;
@@ -13,10 +14,11 @@ interface PositionAttemptsProps {
   readonly steps: readonly Step[];
   readonly entries: readonly Entry[];
   readonly unit: TorqueUnit;
+  readonly state: JobState;
 }
 
 /** Every attempt on one position, over all stages; also what no longer stands. */
-export function PositionAttempts({ position, cells, steps, entries, unit }: PositionAttemptsProps) {
+export function PositionAttempts({ position, cells, steps, entries, unit, state }: PositionAttemptsProps) {
   const { t } = useTranslation();
   const touched = cells.filter((cell) => cell.attempts.length > 0 || cell.acceptedBy);
   return (
@@ -32,6 +34,7 @@ export function PositionAttempts({ position, cells, steps, entries, unit }: Posi
           step={steps.find(({ stage, round }) => stage === cell.ref.stage && round === cell.ref.round)}
           entries={entries}
           unit={unit}
+          state={state}
         />
       ))}
     </section>
@@ -43,9 +46,10 @@ interface CellAttemptsProps {
   readonly step: Step | undefined;
   readonly entries: readonly Entry[];
   readonly unit: TorqueUnit;
+  readonly state: JobState;
 }
 
-function CellAttempts({ cell, step, entries, unit }: CellAttemptsProps) {
+function CellAttempts({ cell, step, entries, unit, state }: CellAttemptsProps) {
   const { t } = useTranslation();
   const language = useLanguage();
   return (
@@ -56,6 +60,7 @@ function CellAttempts({ cell, step, entries, unit }: CellAttemptsProps) {
       <ol>
         {cell.attempts.map((attempt) => {
           const entry = entries.find(({ seq }) => seq === attempt.seq);
+          const made = entries.find(({ id }) => id === attempt.pullId);
           return (
             <li key={attempt.seq} className={attempt.standing === 'stands' ? 'attempt' : 'attempt attempt-gone'}>
               <VerdictBadge verdict={attempt.verdict} />
@@ -67,6 +72,7 @@ function CellAttempts({ cell, step, entries, unit }: CellAttemptsProps) {
                 {attempt.standing === 'stands' ? null : `${t(`attempts.standing.${attempt.standing}`)} · `}
                 {entry ? `${entry.by.name}, ${showInstant(entry.at, language)}` : null}
               </span>
+              <TraceButton state={state} entry={made} unit={unit} />
             </li>
           );
         })}

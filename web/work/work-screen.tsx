@@ -93,6 +93,7 @@ export function WorkScreen({ job, joint, jobJoint, live }: WorkScreenProps) {
             steps={joint.steps}
             entries={job.entries}
             unit={unit}
+            state={job.state}
           />
         )}
         <PositionList place={place} position={position} onPick={pick} />

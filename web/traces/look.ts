@@ -1,0 +1,27 @@
+/** The colours of the page, as a canvas wants them. */
+export interface Look {
+  readonly ink: string;
+  readonly soft: string;
+  readonly line: string;
+  readonly accent: string;
+  readonly sheet: string;
+  readonly within: string;
+  readonly doubtful: string;
+  readonly font: string;
+}
+
+/** Reads the colours where they are kept: on the page, in the theme that is shown. */
+export function lookOf(element: Element): Look {
+  const style = getComputedStyle(element);
+  const of = (name: string): string => style.getPropertyValue(name).trim();
+  return {
+    ink: of('--ink'),
+    soft: of('--ink-soft'),
+    line: of('--line'),
+    accent: of('--accent'),
+    sheet: of('--sheet'),
+    within: of('--within'),
+    doubtful: of('--doubtful'),
+    font: of('--font'),
+  };
+}
