@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { remarkSchema } from '../language/mechanics/remark.ts';
 import {
   elasticInteractionRequestSchema,
   elasticInteraction as playedThrough,
@@ -14,7 +15,7 @@ export const evennessFields = {
   coefficientOfVariation: z.number().describe('standard deviation of the forces over their mean'),
 };
 
-export const assumptionsField = z.array(z.string()).readonly().describe('what was taken for granted');
+export const assumptionsField = z.array(remarkSchema).readonly().describe('what was taken for granted');
 
 export const matrixField = (what: string) => z.array(z.array(z.number()).readonly()).readonly().describe(what);
 

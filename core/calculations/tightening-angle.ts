@@ -25,7 +25,7 @@ const codeSchema = z.strictObject({
   preloadN: newtons('preload that this turn is reckoned to reach').optional(),
   neededN: newtons('preload that the code asks for').optional(),
   reaches: z.boolean().optional(),
-  note: z.string(),
+  note: remarkSchema,
   source: z.string(),
 });
 

@@ -323,10 +323,10 @@ export const french: Catalogue = {
     '{joint} vu du côté de l’outil. Chaque signe est le plus grave en vigueur sur sa position, toutes phases confondues.',
   'record.drawing-alt': '{joint} vu du côté de l’outil\u00a0: {marks}',
 
-  'plan.estimate': 'Cibles calculées pour les voisins : une estimation',
+  'plan.estimate': 'Cibles calculées pour les voisins\u00a0: une estimation',
   'plan.estimate-text':
     'Les cibles par position de l’étape {stage} viennent d’un plan qui tient compte de l’effet d’un boulon sur le suivant. La procédure du fabricant prime.',
-  'plan.changed': 'Les passes ont été modifiées après le plan ; il ne les explique plus.',
+  'plan.changed': 'Les passes ont été modifiées après le plan\u00a0; il ne les explique plus.',
   'plan.known-by': 'Voisins connus par',
   'plan.by-dimensions': 'un modèle d’après les dimensions',
   'plan.by-measured': 'une matrice mesurée',
@@ -346,10 +346,10 @@ export const french: Catalogue = {
   'closing.not-told': 'non indiqué',
   'closing.still': 'Rien n’a bougé de plus de {limit} dans la dernière passe de clôture.',
   'closing.due': 'Il n’est pas montré que plus rien ne bouge',
-  'closing.moved': 'Plus de {limit} de mouvement : {positions}. Une autre passe de clôture est due.',
+  'closing.moved': 'Plus de {limit} de mouvement\u00a0: {positions}. Une autre passe de clôture est due.',
   'closing.untold': 'Aucun angle indiqué pour {positions}.',
   'closing.unfinished': 'La passe n’est pas terminée.',
-  'closing.limit': 'Passe de clôture : finie quand rien ne bouge de plus de {limit}.',
+  'closing.limit': 'Passe de clôture\u00a0: finie quand rien ne bouge de plus de {limit}.',
 
   'derived.title': 'comment la consigne a été déduite',
   'derived.estimate': 'Une estimation\u00a0: la donnée du fabricant prime',

@@ -1,3 +1,5 @@
+import { sayMechanics } from '../language/mechanics/say.ts';
+import type { Language } from '../quantity/language.ts';
 import type { Verdict } from '../verdict/verdict.ts';
 import { keyOf, type Plot } from './plot.ts';
 
@@ -30,10 +32,13 @@ export type Picture =
     };
 
 /** What a picture says, in a sentence, for whoever does not see it. */
-export function pictureInWords(picture: Picture): string {
+export function pictureInWords(picture: Picture, language: Language): string {
+  const reads = (name: string, value: string) => sayMechanics(language, 'plot.reads', { name, value });
   const said =
     picture.kind === 'plot'
-      ? keyOf(picture.plot.marks).flatMap(({ mark: { name, reads } }) => (reads ? [`${name}: ${reads}`] : []))
-      : picture.parts.map(({ name, text }) => `${name}: ${text}`);
+      ? keyOf(picture.plot.marks).flatMap(({ mark: { name, reads: value } }) =>
+          value === undefined ? [] : [reads(name, value)],
+        )
+      : picture.parts.map(({ name, text }) => reads(name, text));
   return said.length === 0 ? picture.title : `${picture.title}. ${said.join('; ')}`;
 }

@@ -60,7 +60,7 @@ const doubts = (warnings: Derivation['warnings'] = [], language: Language): read
 const stepTable = (ref: string, steps: readonly StepShown[], language: Language): TableBlock => ({
   kind: 'table',
   name: 'derivation',
-  caption: `${ref}: ${say(language, 'derived.title')}`,
+  caption: sayMechanics(language, 'plot.reads', { name: ref, value: say(language, 'derived.title') }),
   columns: [
     { title: say(language, 'derived.symbol'), align: 'left' },
     { title: say(language, 'derived.formula'), align: 'left' },

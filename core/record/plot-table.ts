@@ -6,15 +6,15 @@ import { showNumber } from '../quantity/show-number.ts';
 import type { Column, PlotBlock, Row, TableBlock } from './document.ts';
 
 /** What stands above or below a plot. */
-export const plotCaption = ({ about, picture }: PlotBlock): string =>
-  about === '' ? picture.title : `${about}: ${picture.title}`;
+export const plotCaption = ({ about, picture }: PlotBlock, language: Language): string =>
+  about === '' ? picture.title : sayMechanics(language, 'plot.reads', { name: about, value: picture.title });
 
 /** The figures of a plot as a table, for whoever reckons on with them or does not see the plot. */
 export function plotTable(block: PlotBlock, language: Language): TableBlock {
   const { picture, name } = block;
   const [columns, rows] =
     picture.kind === 'plot' ? planeTable(picture.plot, language) : partTable(picture.parts, language);
-  return { kind: 'table', name, caption: plotCaption(block), columns, groups: [{ title: '', rows }] };
+  return { kind: 'table', name, caption: plotCaption(block, language), columns, groups: [{ title: '', rows }] };
 }
 
 const DIGITS = 6;

@@ -29,7 +29,7 @@ function hatch(ink: 'outside' | 'quiet'): Html {
 /** A plot with its title above and its key below. */
 export function plot(block: PlotBlock, language: Language): Html {
   const { picture } = block;
-  return html`<figure class="plot"><figcaption>${plotCaption(block)}</figcaption>${pictured(picture, language)}</figure>\n`;
+  return html`<figure class="plot"><figcaption>${plotCaption(block, language)}</figcaption>${pictured(picture, language)}</figure>\n`;
 }
 
 function pictured(picture: Picture, language: Language): Html {
@@ -37,7 +37,7 @@ function pictured(picture: Picture, language: Language): Html {
     case 'plot':
       return plane(picture, language);
     case 'shares':
-      return shares(picture);
+      return shares(picture, language);
     case 'bars':
       return bars(picture);
   }
@@ -46,7 +46,7 @@ function pictured(picture: Picture, language: Language): Html {
 function plane(picture: Extract<Picture, { kind: 'plot' }>, language: Language): Html {
   const { x, y, marks } = picture.plot;
   const layout = layOutPlot(picture.plot, PAPER, language);
-  return html`<svg viewBox="0 0 ${PAPER.width} ${PAPER.height}" role="img" aria-label="${pictureInWords(picture)}">${axes(layout, x.label, y.label)}${layout.shapes.map(shape)}</svg>
+  return html`<svg viewBox="0 0 ${PAPER.width} ${PAPER.height}" role="img" aria-label="${pictureInWords(picture, language)}">${axes(layout, x.label, y.label)}${layout.shapes.map(shape)}</svg>
 <ul class="plot-key">${keyOf(marks).map(keyLine)}</ul>`;
 }
 
@@ -103,7 +103,7 @@ function swatch(keyed: Mark, number: number | undefined): Html {
   }
 }
 
-function shares(picture: Extract<Picture, { kind: 'shares' }>): Html {
+function shares(picture: Extract<Picture, { kind: 'shares' }>, language: Language): Html {
   const { parts } = picture;
   const laid = partBar(
     parts.map(({ share }) => share),
@@ -112,9 +112,9 @@ function shares(picture: Extract<Picture, { kind: 'shares' }>): Html {
   const drawn = laid.map(({ left, width }, index) => part(index, left + 1, width, 36));
   const key = parts.map(
     ({ name, text }, index) =>
-      html`<li><svg viewBox="0 0 26 18" aria-hidden="true">${part(index, 1, 24, 16)}</svg><span>${name}: <strong>${text}</strong></span></li>`,
+      html`<li><svg viewBox="0 0 26 18" aria-hidden="true">${part(index, 1, 24, 16)}</svg><span>${name} <strong>${text}</strong></span></li>`,
   );
-  return html`<svg viewBox="0 0 560 38" role="img" aria-label="${pictureInWords(picture)}">${drawn}</svg>
+  return html`<svg viewBox="0 0 560 38" role="img" aria-label="${pictureInWords(picture, language)}">${drawn}</svg>
 <ul class="plot-key">${key}</ul>`;
 }
 

@@ -1,4 +1,6 @@
+import { sayMechanics } from '@clampwright/core/language';
 import { type Part, type Picture, partBar, pictureInWords } from '@clampwright/core/plot';
+import type { Language } from '@clampwright/core/quantity';
 import { PART_LOOKS, PLOT_COLOURS } from '../palette.ts';
 import { drawMark } from './marks.ts';
 import { hatch } from './plot-shapes.ts';
@@ -14,7 +16,7 @@ const rectangle = (left: number, top: number, width: number, height: number): st
   `M${left} ${top}H${left + width}V${top + height}H${left}Z`;
 
 /** A whole and its parts on one bar; each part is named below. */
-export function setShares(sheet: Sheet, picture: Extract<Picture, { kind: 'shares' }>): void {
+export function setShares(sheet: Sheet, picture: Extract<Picture, { kind: 'shares' }>, language: Language): void {
   const { parts } = picture;
   const width = sheet.width * WIDTH_SHARE;
   const left = sheet.left + (sheet.width - width) / 2;
@@ -23,14 +25,19 @@ export function setShares(sheet: Sheet, picture: Extract<Picture, { kind: 'share
     width,
   );
   const bbox: [number, number, number, number] = [left, sheet.y, left + width, sheet.y + BAR_PT];
-  sheet.tagged(sheet.root, 'Figure', { alt: pictureInWords(picture), bbox }, () => {
+  sheet.tagged(sheet.root, 'Figure', { alt: pictureInWords(picture, language), bbox }, () => {
     for (const [index, part] of laid.entries()) drawPart(sheet, index, left + part.left, part.width, BAR_PT);
   });
   sheet.y += BAR_PT + 4;
   for (const [index, { name, text }] of parts.entries()) {
     sheet.tagged(sheet.root, 'P', {}, () => {
       drawPart(sheet, index, left, SWATCH_PT * 2, SWATCH_PT);
-      sheet.line(`${name}: ${text}`, STYLES.table, left + 2 * SWATCH_PT + 6, sheet.y - 1);
+      sheet.line(
+        sayMechanics(language, 'plot.reads', { name, value: text }),
+        STYLES.table,
+        left + 2 * SWATCH_PT + 6,
+        sheet.y - 1,
+      );
     });
     sheet.y += STYLES.table.leadPt + 1.5;
   }

@@ -1,3 +1,4 @@
+import { sayMechanics } from '@clampwright/core/language';
 import { type KeyLine, keyOf, layOutPlot, type Picture, type PlotLayout, pictureInWords } from '@clampwright/core/plot';
 import type { Language } from '@clampwright/core/quantity';
 import { type PlotBlock, plotCaption } from '@clampwright/core/record';
@@ -16,7 +17,7 @@ const ASCENT = 1.069;
 /** A plot in the middle of the page, its title above and its key below. */
 export function setPlot(sheet: Sheet, block: PlotBlock, language: Language): void {
   const { picture } = block;
-  const caption = sheet.wrapping.linesOf(plotCaption(block), STYLES.strong, sheet.width);
+  const caption = sheet.wrapping.linesOf(plotCaption(block, language), STYLES.strong, sheet.width);
   sheet.space(8);
   sheet.need(caption.length * STYLES.strong.leadPt + roomOf(sheet, picture));
   sheet.tagged(sheet.root, 'P', {}, () => sheet.lines(caption, STYLES.strong, sheet.left, sheet.y));
@@ -26,7 +27,7 @@ export function setPlot(sheet: Sheet, block: PlotBlock, language: Language): voi
       setPlane(sheet, picture, language);
       break;
     case 'shares':
-      setShares(sheet, picture);
+      setShares(sheet, picture, language);
       break;
     case 'bars':
       setBars(sheet, picture);
@@ -46,14 +47,14 @@ function setPlane(sheet: Sheet, picture: Extract<Picture, { kind: 'plot' }>, lan
   const layout = layOutPlot(picture.plot, { width, height: width * HEIGHT_SHARE, letter: LETTER_PT }, language);
   const left = sheet.left + (sheet.width - width) / 2;
   const bbox: [number, number, number, number] = [left, sheet.y, left + width, sheet.y + layout.height];
-  sheet.tagged(sheet.root, 'Figure', { alt: pictureInWords(picture), bbox }, () => {
+  sheet.tagged(sheet.root, 'Figure', { alt: pictureInWords(picture, language), bbox }, () => {
     sheet.pdf.save().translate(left, sheet.y);
     drawAxes(sheet, layout, picture.plot.x.label, picture.plot.y.label);
     for (const shape of layout.shapes) drawShape(sheet, shape, layout);
     sheet.pdf.restore();
   });
   sheet.y += layout.height + 4;
-  for (const line of keyOf(picture.plot.marks)) setKeyLine(sheet, line, left);
+  for (const line of keyOf(picture.plot.marks)) setKeyLine(sheet, line, left, language);
 }
 
 function drawAxes(sheet: Sheet, layout: PlotLayout, xLabel: string, yLabel: string): void {
@@ -77,10 +78,10 @@ function drawAxes(sheet: Sheet, layout: PlotLayout, xLabel: string, yLabel: stri
 
 const widthOf = (sheet: Sheet, text: string): number => sheet.wrapping.widthOf(text, STYLES.table);
 
-function setKeyLine(sheet: Sheet, line: KeyLine, left: number): void {
+function setKeyLine(sheet: Sheet, line: KeyLine, left: number, language: Language): void {
   const { name, reads } = line.mark;
   const indent = SWATCH_PT + 6;
-  const said = reads === undefined ? name : `${name}: ${reads}`;
+  const said = reads === undefined ? name : sayMechanics(language, 'plot.reads', { name, value: reads });
   const lines = sheet.wrapping.linesOf(said, STYLES.table, sheet.left + sheet.width - left - indent);
   sheet.tagged(sheet.root, 'P', {}, () => {
     drawSwatch(sheet, line, left, sheet.y + 1);

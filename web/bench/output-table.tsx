@@ -32,7 +32,9 @@ interface OutputTableProps {
 
 const LONG = 40;
 const isLong = (value: unknown): boolean =>
-  (typeof value === 'string' && value.length > LONG) || (Array.isArray(value) && value.length > LONG / 4);
+  (typeof value === 'string' && value.length > LONG) ||
+  (Array.isArray(value) && value.length > LONG / 4) ||
+  remarkSchema.safeParse(value).success;
 
 /** A table within a row has no room there; the JSON tells it. */
 const isTable = (value: unknown): boolean =>
@@ -49,11 +51,14 @@ export function OutputTable({ label, rows, units }: OutputTableProps) {
     if (typeof value === 'number') return shownFigure(toShown(value, name, units), language);
     if (typeof value === 'boolean') return words.value(value ? 'yes' : 'no');
     if (Array.isArray(value)) return value.map((one: unknown) => cell(name, one)).join(' ');
+    const remark = remarkSchema.safeParse(value);
+    if (remark.success) return sayRemark(remark.data, language);
     return typeof value === 'string' ? words.value(value) : '–';
   };
   const head = (name: string) => {
     const unit = unitOf(name, units) ?? unitInName(name);
-    return unit === undefined ? words.field(name) : `${words.field(name)}, ${unit}`;
+    const shown = unit === 'deg' ? '°' : unit;
+    return shown === undefined ? words.field(name) : `${words.field(name)}, ${shown}`;
   };
   return (
     <TableFrame label={label}>

@@ -1,4 +1,4 @@
-import { remarkSchema, sayRemark } from '@clampwright/core/language';
+import { remarkSchema, sayMechanics, sayRemark } from '@clampwright/core/language';
 import { useTranslation } from 'react-i18next';
 import { z } from 'zod';
 import { useLanguage } from '../app/language.ts';
@@ -19,7 +19,10 @@ export function Warnings({ output }: { readonly output: unknown }) {
       <ul className="caution-list">
         {read.data.warnings.map(({ field, ...remark }) => (
           <li key={`${field} ${remark.code}`}>
-            {words.field(field.split(/[.[]/)[0] ?? field)}: {sayRemark(remark, language)}
+            {sayMechanics(language, 'plot.reads', {
+              name: words.field(field.split(/[.[]/)[0] ?? field),
+              value: sayRemark(remark, language),
+            })}
           </li>
         ))}
       </ul>

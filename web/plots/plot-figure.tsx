@@ -38,7 +38,7 @@ export function PlotFigure({ picture }: PlotFigureProps) {
           width={layout.width}
           height={layout.height}
           role="img"
-          aria-label={pictureInWords(picture)}
+          aria-label={pictureInWords(picture, language)}
         >
           <defs>
             <Hatch id={hatchId} kind="outside" />

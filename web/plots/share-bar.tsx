@@ -1,5 +1,6 @@
 import { type Picture, partBar, pictureInWords } from '@clampwright/core/plot';
 import { useId } from 'react';
+import { useLanguage } from '../app/language.ts';
 import { Hatch } from './hatch.tsx';
 import { useWidth } from './use-width.ts';
 import './plots.css';
@@ -12,6 +13,7 @@ const KINDS = ['plain', 'first', 'second'] as const;
 /** A whole and its parts on one bar, each with its own hatching, named and told beneath. */
 export function ShareBar({ picture }: ShareBarProps) {
   const { title, parts } = picture;
+  const language = useLanguage();
   const [ref, widthPx] = useWidth<HTMLDivElement>(320);
   const id = useId();
   const looks = (index: number) => {
@@ -33,7 +35,7 @@ export function ShareBar({ picture }: ShareBarProps) {
           width={widthPx}
           height={HEIGHT_PX}
           role="img"
-          aria-label={pictureInWords(picture)}
+          aria-label={pictureInWords(picture, language)}
         >
           <defs>
             <Hatch id={`${id}-first`} kind="first" />

@@ -1,3 +1,4 @@
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { en1090PreloadN, rcscPretensionN } from './structural-preload.ts';
 import { type CodeTurn, en1090Turn, rcscTurn, type SlopedFaces } from './turn-of-nut.ts';
 
@@ -15,7 +16,7 @@ export interface CodeCheck {
   /** Preload that the code asks for; absent where the class is not one of its own. */
   readonly neededN?: number;
   readonly reaches?: boolean;
-  readonly note: string;
+  readonly note: Remark;
   readonly source: string;
 }
 
@@ -74,11 +75,11 @@ function neededPreloadN(code: Code, { className, tensileMPa, stressAreaMm2 }: Bo
 
 const TOLD = {
   RCSC: {
-    note: 'For structural bolts A325 and A490 from snug-tight; the turn’s tolerance differs between editions, and the code’s own rounded pretension governs.',
+    note: remark('note-turn-rcsc'),
     source: 'RCSC Specification for Structural Joints Using High-Strength Bolts, tables 8.1 and 8.2 (secondary table)',
   },
   'EN 1090-2': {
-    note: 'Second step of the combined method for 8.8 and 10.9, after a first step by torque over all bolts; the code’s own rounded preload governs.',
+    note: remark('note-turn-en-1090'),
     source: 'EN 1090-2, combined method, table of the additional rotation (secondary table)',
   },
 } as const satisfies Record<Code, object>;

@@ -4,7 +4,7 @@ export type SlopedFaces = 'none' | 'one' | 'both';
 /** A turn from snug as a code tells it. */
 export interface CodeTurn {
   readonly angleDeg: number;
-  /** The row it stands in. */
+  /** The row it stands in, in diameters d; signs, so that it reads alike in every language. */
   readonly row: string;
 }
 
@@ -47,7 +47,7 @@ export function rcscTurn(boltLengthMm: number, boltMm: number, sloped: SlopedFac
   const found = RCSC_ROWS[index];
   if (found === undefined) return undefined;
   const above = RCSC_ROWS[index - 1]?.upTo;
-  const row = above === undefined ? `up to ${found.upTo} d` : `over ${above} d up to ${found.upTo} d`;
+  const row = above === undefined ? `≤ ${found.upTo} d` : `> ${above} d, ≤ ${found.upTo} d`;
   return { angleDeg: found[sloped], row };
 }
 
@@ -66,6 +66,6 @@ export function en1090Turn(thicknessMm: number, boltMm: number): CodeTurn | unde
   const found = EN_1090_2_ROWS[index];
   if (found === undefined) return undefined;
   const from = EN_1090_2_ROWS[index - 1]?.below;
-  const end = found.below === Infinity ? `up to ${EN_1090_2_LONGEST} d` : `below ${found.below} d`;
-  return { angleDeg: found.angleDeg, row: from === undefined ? end : `from ${from} d ${end}` };
+  const end = found.below === Infinity ? `≤ ${EN_1090_2_LONGEST} d` : `< ${found.below} d`;
+  return { angleDeg: found.angleDeg, row: from === undefined ? end : `≥ ${from} d, ${end}` };
 }

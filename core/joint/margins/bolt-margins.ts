@@ -39,7 +39,7 @@ const atAssembly = (checked: CheckedJoint, { assembly }: Forces): Checked =>
     allowed: checked.request.utilization * checked.strength.yieldMPa,
     unit: 'MPa',
     clause: `${GUIDELINE}, R7`,
-    note: `Tension and torsion together, against ${Math.round(100 * checked.request.utilization)} % of the yield strength.`,
+    note: remark('note-at-assembly', { utilizationShare: checked.request.utilization }),
   });
 
 function proofLoad({ request, thread, data }: CheckedJoint, { assembly }: Forces): readonly Checked[] {
@@ -53,7 +53,7 @@ function proofLoad({ request, thread, data }: CheckedJoint, { assembly }: Forces
       allowed: proofMPa * data.stressAreaMm2,
       unit: 'N',
       clause: `${read.value.standard}, proof load`,
-      note: 'The load that a new bolt bears in a test without staying longer.',
+      note: remark('note-proof-load'),
     }),
   ];
 }
@@ -72,7 +72,7 @@ function inService(checked: CheckedJoint, { assembly, boltMaxN }: Forces): Check
     allowed: checked.strength.yieldMPa,
     unit: 'MPa',
     clause: `${GUIDELINE}, R8`,
-    note: 'Greatest preload, warmth and the bolt’s share of the axial load, with half of the torsion of assembly.',
+    note: remark('note-in-service'),
   });
 }
 
@@ -93,7 +93,7 @@ function alternating({ request, thread, data, compliance }: CheckedJoint): reado
       unit: 'MPa',
       needed: 1.2,
       clause: `${GUIDELINE}, R9 (from memory)`,
-      note: 'Amplitude in the thread, for threads rolled before heat treatment, loaded in line with the bolt.',
+      note: remark('note-alternating'),
     }),
   ];
 }

@@ -23,7 +23,7 @@ function closed({ request }: CheckedJoint, { preloadMinN, unloadedN }: Forces): 
       allowed: preloadMinN,
       unit: 'N',
       clause: `${GUIDELINE}, R2 and R5`,
-      note: 'Least preload in service against what the axial load takes off the clamp force.',
+      note: remark('note-stays-closed'),
     }),
   ];
 }
@@ -37,7 +37,7 @@ function asked({ request }: CheckedJoint, { clampMinN }: Forces): readonly Check
       allowed: clampMinN,
       unit: 'N',
       clause: `${GUIDELINE}, R2 and R5`,
-      note: 'Least clamp force left under the axial load against what is asked for.',
+      note: remark('note-clamp-asked'),
     }),
   ];
 }
@@ -55,7 +55,7 @@ function slip(checked: CheckedJoint, { clampMinN }: Forces): readonly Checked[] 
           unit: 'N',
           needed: slipSafety,
           clause: `${GUIDELINE}, R12 (safety from memory)`,
-          note: 'What friction at the least clamp force holds across, over all interfaces.',
+          note: remark('note-slip-held'),
         });
   return [held, shear(checked)];
 }
@@ -70,7 +70,7 @@ function shear(checked: CheckedJoint): Checked {
     unit: 'MPa',
     needed: 1.1,
     clause: `${GUIDELINE}, R12 (safety from memory)`,
-    note: 'After slip, with thread in the interface.',
+    note: remark('note-shear'),
   });
 }
 
@@ -93,7 +93,7 @@ function gasket({ request }: CheckedJoint, forces: Forces): readonly Checked[] {
             allowed: settledN / gasketAreaMm2,
             unit: 'MPa',
             clause,
-            note: 'Least preload after embedding, before the joint is loaded.',
+            note: remark('note-gasket-seating'),
           }),
         ]),
     ...(gasketServiceMPa === undefined
@@ -105,7 +105,7 @@ function gasket({ request }: CheckedJoint, forces: Forces): readonly Checked[] {
             allowed: forces.clampMinN / gasketAreaMm2,
             unit: 'MPa',
             clause,
-            note: 'Least clamp force left in service; creep of the gasket is not counted.',
+            note: remark('note-gasket-service'),
           }),
         ]),
     ...(gasketLimitMPa === undefined
@@ -117,7 +117,7 @@ function gasket({ request }: CheckedJoint, forces: Forces): readonly Checked[] {
             allowed: gasketLimitMPa,
             unit: 'MPa',
             clause,
-            note: 'Greatest preload.',
+            note: remark('note-greatest-preload'),
           }),
         ]),
   ];

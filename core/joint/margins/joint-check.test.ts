@@ -113,7 +113,7 @@ describe('the margins of a joint check', () => {
     expect(notChecked).toEqual([]);
     expect(margins.map(({ check }) => check).toSorted()).toEqual([...CHECKS].toSorted());
     for (const { clause, note, ratio, allowed, actual } of margins) {
-      expect(clause.length * note.length).toBeGreaterThan(0);
+      expect(clause.length * note.message.length).toBeGreaterThan(0);
       expect(ratio).toBeCloseTo(allowed / actual, 12);
     }
   });

@@ -31,7 +31,7 @@ export const marginSchema = z.strictObject({
   needed: z.number().describe('the ratio that is asked for'),
   holds: z.boolean(),
   clause: z.string().describe('where the check stands'),
-  note: z.string().describe('what the figures rest on'),
+  note: remarkSchema.describe('what the figures rest on'),
 });
 export type Margin = z.infer<typeof marginSchema>;
 
@@ -50,9 +50,9 @@ type Given = Omit<Margin, 'ratio' | 'holds' | 'needed'> & { readonly needed?: nu
 const ENDLESS = 1e9;
 
 /** Allowed over actual, and whether that is enough; binary fractions do not decide. */
-export function margin({ needed = 1, ...given }: Given): Checked {
+export function margin({ check, needed = 1, ...given }: Given): Checked {
   const ratio = given.actual <= 0 ? ENDLESS : Math.min(given.allowed / given.actual, ENDLESS);
-  return { margin: { ...given, needed, ratio, holds: ratio >= needed * (1 - 1e-12) } };
+  return { margin: { check, holds: ratio >= needed * (1 - 1e-12), ratio, needed, ...given } };
 }
 
 export const notChecked = (check: CheckName, field: string, why: Remark): Checked => ({

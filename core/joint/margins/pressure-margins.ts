@@ -1,6 +1,6 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { BEARING_PRESSURES } from '../../fastener/materials.ts';
-import { remark } from '../../language/mechanics/remark.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import type { CheckedJoint } from './checked-joint.ts';
 import type { Forces } from './forces.ts';
 import { type Checked, margin, notChecked } from './margin.ts';
@@ -66,12 +66,12 @@ function limitOf(
   limitMPa: number | undefined,
   grade: string | undefined,
   field: string,
-): Result<{ readonly limitMPa: number; readonly note: string } | undefined> {
-  if (limitMPa !== undefined) return ok({ limitMPa, note: 'Against the limit given.' });
+): Result<{ readonly limitMPa: number; readonly note: Remark } | undefined> {
+  if (limitMPa !== undefined) return ok({ limitMPa, note: remark('note-limit-given') });
   if (grade === undefined) return ok(undefined);
   const row = BEARING_PRESSURES.find(({ name }) => name.toLowerCase() === grade.trim().toLowerCase());
   if (row !== undefined)
-    return ok({ limitMPa: row.limitMPa, note: `Guide value for ${row.name}, VDI 2230-1:2003, table A9 (${row.had}).` });
+    return ok({ limitMPa: row.limitMPa, note: remark('note-limit-of-grade', { grade: row.name, had: row.had }) });
   const known = BEARING_PRESSURES.map(({ name }) => name).join(', ');
   return invalid(
     field,

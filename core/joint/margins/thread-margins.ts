@@ -37,7 +37,7 @@ function nutClassMargin(checked: CheckedJoint): readonly Checked[] {
       allowed: nutClass.proofStressMPa * data.stressAreaMm2,
       unit: 'N',
       clause: 'ISO 898-2:1992, table 5 (from memory)',
-      note: `Proof load of the class ${nutClass.name} nut against the bolt’s least breaking load: the bolt should break first.`,
+      note: remark('note-nut-class', { nut: nutClass.name }),
     }),
   ];
 }
@@ -62,7 +62,7 @@ function strippingMargins(checked: CheckedJoint, { assembly, boltMaxN }: Forces)
       allowed: engagementMm,
       unit: 'mm',
       clause: 'VDI 2230-1:2015, R11, (5.5/48)',
-      note: 'Engagement from which on the bolt breaks before its thread strips; basic profile, without tolerances.',
+      note: remark('note-engagement'),
     }),
     margin({
       check: 'stripping',
@@ -70,7 +70,7 @@ function strippingMargins(checked: CheckedJoint, { assembly, boltMaxN }: Forces)
       allowed: stripping.loadN,
       unit: 'N',
       clause: 'VDI 2230-1:2015, (5.5/42) to (5.5/47)',
-      note: `The ${stripping.first} strips first; basic profile, without tolerances.`,
+      note: remark('note-stripping', { thread: stripping.first }),
     }),
   ];
 }

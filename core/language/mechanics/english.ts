@@ -5,6 +5,7 @@ export const english = {
   'plot.to': 'To',
   'plot.value': 'Value',
   'plot.note': 'Note',
+  'plot.reads': '{name}: {value}',
   'plot.torque': 'Torque',
   'plot.preload': 'Preload',
   'plot.angle': 'Angle from snug',
@@ -129,6 +130,55 @@ export const english = {
   'remark.gasket-area-untold': 'The area of gasket at each bolt is not told.',
   'remark.head-bears-untold': 'What the part under the head bears is not told.',
   'remark.nut-bears-untold': 'What the part under the nut bears is not told.',
+  'remark.note-at-assembly': 'Tension and torsion together, against {utilizationShare} of the yield strength.',
+  'remark.note-proof-load': 'The load that a new bolt bears in a test without staying longer.',
+  'remark.note-in-service':
+    'Greatest preload, warmth and the bolt’s share of the axial load, with half of the torsion of assembly.',
+  'remark.note-alternating':
+    'Amplitude in the thread, for threads rolled before heat treatment, loaded in line with the bolt.',
+  'remark.note-stays-closed': 'Least preload in service against what the axial load takes off the clamp force.',
+  'remark.note-clamp-asked': 'Least clamp force left under the axial load against what is asked for.',
+  'remark.note-slip-held': 'What friction at the least clamp force holds across, over all interfaces.',
+  'remark.note-shear': 'After slip, with thread in the interface.',
+  'remark.note-gasket-seating': 'Least preload after embedding, before the joint is loaded.',
+  'remark.note-gasket-service': 'Least clamp force left in service; creep of the gasket is not counted.',
+  'remark.note-greatest-preload': 'Greatest preload.',
+  'remark.note-limit-given': 'Against the limit given.',
+  'remark.note-limit-of-grade': 'Guide value for {grade}, VDI 2230-1:2003, table A9 ({had}).',
+  'remark.note-nut-class':
+    'Proof load of the class {nut} nut against the bolt’s least breaking load: the bolt should break first.',
+  'remark.note-engagement':
+    'Engagement from which on the bolt breaks before its thread strips; basic profile, without tolerances.',
+  'remark.note-stripping': 'What strips first: {thread}; basic profile, without tolerances.',
+  'remark.note-turn-rcsc':
+    'For structural bolts A325 and A490 from snug-tight; the turn’s tolerance differs between editions, and the code’s own rounded pretension governs.',
+  'remark.note-turn-en-1090':
+    'Second step of the combined method for 8.8 and 10.9, after a first step by torque over all bolts; the code’s own rounded preload governs.',
+  'remark.linear':
+    'Everything gives way in proportion to force; there is no friction between the parts, no creep, no settling.',
+  'remark.pressed-first':
+    'In the first round the bed has the stiffness of first loading everywhere, from the second round on that of unloading.',
+  'remark.ring-flanges':
+    'Two equal flanges, each a ring of constant rectangular section that bends and twists; each has half of the gasket.',
+  'remark.gasket-pulls':
+    'The gasket is a bed that also pulls; where it would, the flanges have opened and the model ends.',
+  'remark.bolts-upright': 'Bolts stand upright and do not bend.',
+  'remark.no-hub': 'Neither hub nor pipe holds the rings against twisting.',
+  'remark.plate-cover':
+    'The cover is a thin plate that goes on past its outer bolts; its characteristic length is {lengthMm}.',
+  'remark.plate-bed': 'What it is pressed on does not bend; the bed under it answers at each point for itself.',
+  'remark.strip-beam': 'The strip is a straight beam with free ends; what it is pressed on does not bend.',
+  'remark.bolts-alike': 'All bolts are alike, and so are their neighbours; the compliance is known up to its scale.',
+  'remark.matrix-holds':
+    'The matrix holds as given: everything gives way in proportion to force, in every round alike.',
+  'remark.no-creep': 'No friction between the parts, no creep, no settling.',
+  'remark.travel-in-the-end':
+    'Each nut is brought to the travel that it has in the end; every force follows from that.',
+  'remark.one-order': 'One order for all rounds, one target for all bolts of a round.',
+  'remark.neighbours-fade':
+    'All bolts are alike, and so are their neighbours; what a neighbour takes part fades by the same factor with each step.',
+  'remark.alike-by-chance':
+    'All measurements scatter alike and by chance; the force that a pull brought is taken as told.',
 
   'word.read': 'read',
   'word.from memory': 'from memory',
@@ -141,6 +191,8 @@ export const english = {
   'word.torque wrench, friction estimated as class B': 'torque wrench, friction estimated as class B',
   'word.torque wrench, friction estimated as class A': 'torque wrench, friction estimated as class A',
   'word.impact wrench': 'impact wrench',
+  'word.bolt thread': 'bolt thread',
+  'word.inner thread': 'inner thread',
 
   'remark.passed-ceiling': 'No pull aims above the ceiling, but a bolt comes to {peakN} while others are pulled.',
   'remark.few-values': '{count} values say little of a process; {wanted} are common practice.',

@@ -6,6 +6,7 @@ export const french: MechanicsCatalogue = {
   'plot.to': 'À',
   'plot.value': 'Valeur',
   'plot.note': 'Remarque',
+  'plot.reads': '{name}\u00a0: {value}',
   'plot.torque': 'Couple',
   'plot.preload': 'Précharge',
   'plot.angle': 'Angle depuis l’accostage',
@@ -138,6 +139,59 @@ export const french: MechanicsCatalogue = {
   'remark.gasket-area-untold': 'La surface de joint par vis n’est pas donnée.',
   'remark.head-bears-untold': 'Ce que supporte la pièce sous la tête n’est pas donné.',
   'remark.nut-bears-untold': 'Ce que supporte la pièce sous l’écrou n’est pas donné.',
+  'remark.note-at-assembly': 'Traction et torsion ensemble, contre {utilizationShare} de la limite d’élasticité.',
+  'remark.note-proof-load': 'La charge qu’une vis neuve supporte à l’essai sans rester plus longue.',
+  'remark.note-in-service':
+    'Précharge maximale, chaleur et part de la vis dans la charge axiale, avec la moitié de la torsion du montage.',
+  'remark.note-alternating':
+    'Amplitude dans le filet, pour des filets roulés avant traitement thermique, chargés dans l’axe de la vis.',
+  'remark.note-stays-closed': 'Précharge minimale en service contre ce que la charge axiale ôte à l’effort de serrage.',
+  'remark.note-clamp-asked': 'Effort de serrage minimal restant sous la charge axiale contre ce qui est demandé.',
+  'remark.note-slip-held':
+    'Ce que le frottement tient en travers à l’effort de serrage minimal, sur toutes les interfaces.',
+  'remark.note-shear': 'Après glissement, avec du filet dans l’interface.',
+  'remark.note-gasket-seating': 'Précharge minimale après tassement, avant que l’assemblage soit chargé.',
+  'remark.note-gasket-service':
+    'Effort de serrage minimal restant en service\u00a0; le fluage du joint n’est pas compté.',
+  'remark.note-greatest-preload': 'Précharge maximale.',
+  'remark.note-limit-given': 'Contre la limite donnée.',
+  'remark.note-limit-of-grade': 'Valeur indicative pour {grade}, VDI 2230-1:2003, tableau A9 ({had}).',
+  'remark.note-nut-class':
+    'Charge d’épreuve de l’écrou de classe {nut} contre la charge de rupture minimale de la vis\u00a0: la vis doit rompre la première.',
+  'remark.note-engagement':
+    'Longueur en prise à partir de laquelle la vis rompt avant que son filet s’arrache\u00a0; profil de base, sans tolérances.',
+  'remark.note-stripping': 'S’arrache en premier\u00a0: {thread}\u00a0; profil de base, sans tolérances.',
+  'remark.note-turn-rcsc':
+    'Pour boulons de charpente A325 et A490 à partir du serrage d’approche\u00a0; la tolérance de l’angle diffère selon l’édition, et c’est la précharge arrondie du code qui fait foi.',
+  'remark.note-turn-en-1090':
+    'Seconde étape de la méthode combinée pour 8.8 et 10.9, après une première étape au couple sur toutes les vis\u00a0; c’est la précharge arrondie de la norme qui fait foi.',
+  'remark.linear':
+    'Tout cède en proportion de l’effort\u00a0; ni frottement entre les pièces, ni fluage, ni tassement.',
+  'remark.pressed-first':
+    'À la première passe, l’assise a partout la raideur du premier chargement, dès la deuxième celle du déchargement.',
+  'remark.ring-flanges':
+    'Deux brides égales, chacune un anneau de section rectangulaire constante qui fléchit et se tord\u00a0; chacune a la moitié du joint.',
+  'remark.gasket-pulls':
+    'Le joint est une assise qui tire aussi\u00a0; là où il le devrait, les brides se sont ouvertes et le modèle s’arrête.',
+  'remark.bolts-upright': 'Les vis sont droites et ne fléchissent pas.',
+  'remark.no-hub': 'Ni collerette ni tube ne retient les anneaux de se tordre.',
+  'remark.plate-cover':
+    'Le couvercle est une plaque mince qui se prolonge au-delà des vis extérieures\u00a0; sa longueur caractéristique est de {lengthMm}.',
+  'remark.plate-bed':
+    'Ce sur quoi il est pressé ne fléchit pas\u00a0; l’assise dessous répond en chaque point pour elle-même.',
+  'remark.strip-beam':
+    'La barre est une poutre droite aux extrémités libres\u00a0; ce sur quoi elle est pressée ne fléchit pas.',
+  'remark.bolts-alike':
+    'Toutes les vis sont pareilles, leurs voisines aussi\u00a0; la souplesse est connue à l’échelle près.',
+  'remark.matrix-holds':
+    'La matrice vaut telle quelle\u00a0: tout cède en proportion de l’effort, à chaque passe pareillement.',
+  'remark.no-creep': 'Ni frottement entre les pièces, ni fluage, ni tassement.',
+  'remark.travel-in-the-end': 'Chaque écrou est amené à la course qu’il a à la fin\u00a0; chaque effort en découle.',
+  'remark.one-order': 'Un ordre pour toutes les passes, une consigne pour toutes les vis d’une passe.',
+  'remark.neighbours-fade':
+    'Toutes les vis sont pareilles, leurs voisines aussi\u00a0; la part d’une voisine décroît du même facteur à chaque pas.',
+  'remark.alike-by-chance':
+    'Toutes les mesures se dispersent pareillement et au hasard\u00a0; l’effort qu’un serrage a donné est pris tel quel.',
 
   'word.read': 'lu',
   'word.from memory': 'de mémoire',
@@ -151,6 +205,8 @@ export const french: MechanicsCatalogue = {
   'word.torque wrench, friction estimated as class B': 'clé dynamométrique, frottement estimé en classe B',
   'word.torque wrench, friction estimated as class A': 'clé dynamométrique, frottement estimé en classe A',
   'word.impact wrench': 'clé à chocs',
+  'word.bolt thread': 'filet de la vis',
+  'word.inner thread': 'filet de l’écrou ou de la pièce',
 
   'remark.passed-ceiling':
     'Aucun serrage ne vise au-dessus du plafond, mais une vis atteint {peakN} pendant qu’on serre les autres.',

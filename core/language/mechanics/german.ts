@@ -6,6 +6,7 @@ export const german: MechanicsCatalogue = {
   'plot.to': 'Bis',
   'plot.value': 'Wert',
   'plot.note': 'Anmerkung',
+  'plot.reads': '{name}: {value}',
   'plot.torque': 'Drehmoment',
   'plot.preload': 'Vorspannkraft',
   'plot.angle': 'Winkel ab Anlegen',
@@ -139,6 +140,57 @@ export const german: MechanicsCatalogue = {
   'remark.gasket-area-untold': 'Die Dichtfläche je Schraube ist nicht angegeben.',
   'remark.head-bears-untold': 'Was das Teil unter dem Kopf erträgt, ist nicht angegeben.',
   'remark.nut-bears-untold': 'Was das Teil unter der Mutter erträgt, ist nicht angegeben.',
+  'remark.note-at-assembly': 'Zug und Torsion zusammen, gegen {utilizationShare} der Streckgrenze.',
+  'remark.note-proof-load': 'Die Kraft, die eine neue Schraube im Versuch erträgt, ohne länger zu bleiben.',
+  'remark.note-in-service':
+    'Größte Vorspannkraft, Wärme und der Anteil der Schraube an der Axialkraft, mit der halben Torsion der Montage.',
+  'remark.note-alternating':
+    'Ausschlagspannung im Gewinde, für schlussvergütete Gewinde, in der Achse der Schraube belastet.',
+  'remark.note-stays-closed': 'Kleinste Vorspannkraft im Betrieb gegen das, was die Axialkraft der Klemmkraft nimmt.',
+  'remark.note-clamp-asked': 'Kleinste Klemmkraft unter der Axialkraft gegen das, was verlangt ist.',
+  'remark.note-slip-held': 'Was die Reibung bei kleinster Klemmkraft quer hält, über alle Trennfugen.',
+  'remark.note-shear': 'Nach dem Gleiten, mit Gewinde in der Trennfuge.',
+  'remark.note-gasket-seating': 'Kleinste Vorspannkraft nach dem Setzen, vor der Belastung.',
+  'remark.note-gasket-service': 'Kleinste Klemmkraft im Betrieb; das Kriechen der Dichtung ist nicht gezählt.',
+  'remark.note-greatest-preload': 'Größte Vorspannkraft.',
+  'remark.note-limit-given': 'Gegen die angegebene Grenze.',
+  'remark.note-limit-of-grade': 'Richtwert für {grade}, VDI 2230-1:2003, Tabelle A9 ({had}).',
+  'remark.note-nut-class':
+    'Prüfkraft der Mutter der Klasse {nut} gegen die Mindestbruchkraft der Schraube: Die Schraube soll zuerst brechen.',
+  'remark.note-engagement':
+    'Einschraublänge, ab der die Schraube bricht, bevor ihr Gewinde ausreißt; Grundprofil, ohne Toleranzen.',
+  'remark.note-stripping': 'Zuerst reißt aus: {thread}; Grundprofil, ohne Toleranzen.',
+  'remark.note-turn-rcsc':
+    'Für Stahlbauschrauben A325 und A490 ab dem Anlegen; die Toleranz des Winkels unterscheidet sich je Ausgabe, und die gerundete Vorspannkraft der Vorschrift selbst entscheidet.',
+  'remark.note-turn-en-1090':
+    'Zweiter Schritt des kombinierten Verfahrens für 8.8 und 10.9, nach einem ersten Schritt mit Drehmoment über alle Schrauben; die gerundete Vorspannkraft der Norm selbst entscheidet.',
+  'remark.linear':
+    'Alles gibt im Verhältnis zur Kraft nach; zwischen den Teilen gibt es keine Reibung, kein Kriechen, kein Setzen.',
+  'remark.pressed-first':
+    'In der ersten Runde hat die Bettung überall die Steifigkeit der ersten Belastung, ab der zweiten die der Entlastung.',
+  'remark.ring-flanges':
+    'Zwei gleiche Flansche, jeder ein Ring mit gleichbleibendem Rechteckquerschnitt, der sich biegt und verdreht; jeder hat die halbe Dichtung.',
+  'remark.gasket-pulls':
+    'Die Dichtung ist eine Bettung, die auch zieht; wo sie es müsste, haben sich die Flansche geöffnet, und das Modell endet.',
+  'remark.bolts-upright': 'Die Schrauben stehen aufrecht und biegen sich nicht.',
+  'remark.no-hub': 'Weder Nabe noch Rohr hält die Ringe gegen das Verdrehen.',
+  'remark.plate-cover':
+    'Der Deckel ist eine dünne Platte, die über die äußeren Schrauben hinausreicht; ihre charakteristische Länge ist {lengthMm}.',
+  'remark.plate-bed':
+    'Worauf er gedrückt wird, biegt sich nicht; die Bettung darunter antwortet an jedem Punkt für sich.',
+  'remark.strip-beam':
+    'Die Leiste ist ein gerader Balken mit freien Enden; worauf sie gedrückt wird, biegt sich nicht.',
+  'remark.bolts-alike':
+    'Alle Schrauben sind gleich, ihre Nachbarn auch; die Nachgiebigkeit ist bis auf ihren Maßstab bekannt.',
+  'remark.matrix-holds':
+    'Die Matrix gilt wie angegeben: Alles gibt im Verhältnis zur Kraft nach, in jeder Runde gleich.',
+  'remark.no-creep': 'Keine Reibung zwischen den Teilen, kein Kriechen, kein Setzen.',
+  'remark.travel-in-the-end': 'Jede Mutter wird auf den Weg gebracht, den sie am Ende hat; jede Kraft folgt daraus.',
+  'remark.one-order': 'Eine Reihenfolge für alle Runden, ein Sollwert für alle Schrauben einer Runde.',
+  'remark.neighbours-fade':
+    'Alle Schrauben sind gleich, ihre Nachbarn auch; der Anteil eines Nachbarn nimmt mit jedem Schritt um denselben Faktor ab.',
+  'remark.alike-by-chance':
+    'Alle Messungen streuen gleich und zufällig; die Kraft, die ein Anzug brachte, gilt wie angegeben.',
 
   'word.read': 'gelesen',
   'word.from memory': 'aus dem Gedächtnis',
@@ -152,6 +204,8 @@ export const german: MechanicsCatalogue = {
   'word.torque wrench, friction estimated as class B': 'Drehmomentschlüssel, Reibung als Klasse B geschätzt',
   'word.torque wrench, friction estimated as class A': 'Drehmomentschlüssel, Reibung als Klasse A geschätzt',
   'word.impact wrench': 'Schlagschrauber',
+  'word.bolt thread': 'Gewinde der Schraube',
+  'word.inner thread': 'Gewinde der Mutter oder des Teils',
 
   'remark.passed-ceiling':
     'Kein Anzug zielt über die Obergrenze, aber eine Schraube kommt auf {peakN}, während andere angezogen werden.',

@@ -6,6 +6,7 @@ export const spanish: MechanicsCatalogue = {
   'plot.to': 'A',
   'plot.value': 'Valor',
   'plot.note': 'Nota',
+  'plot.reads': '{name}: {value}',
   'plot.torque': 'Par',
   'plot.preload': 'Precarga',
   'plot.angle': 'Ángulo desde el asiento',
@@ -138,6 +139,57 @@ export const spanish: MechanicsCatalogue = {
   'remark.gasket-area-untold': 'No se da la superficie de junta por tornillo.',
   'remark.head-bears-untold': 'No se dice lo que soporta la pieza bajo la cabeza.',
   'remark.nut-bears-untold': 'No se dice lo que soporta la pieza bajo la tuerca.',
+  'remark.note-at-assembly': 'Tracción y torsión juntas, frente al {utilizationShare} del límite elástico.',
+  'remark.note-proof-load': 'La carga que un tornillo nuevo soporta en un ensayo sin quedar más largo.',
+  'remark.note-in-service':
+    'Precarga máxima, calor y la parte del tornillo en la carga axial, con la mitad de la torsión del montaje.',
+  'remark.note-alternating':
+    'Amplitud en la rosca, para roscas laminadas antes del tratamiento térmico, cargadas en el eje del tornillo.',
+  'remark.note-stays-closed':
+    'Precarga mínima en servicio frente a lo que la carga axial quita a la fuerza de apriete.',
+  'remark.note-clamp-asked': 'Fuerza de apriete mínima que queda bajo la carga axial frente a lo pedido.',
+  'remark.note-slip-held':
+    'Lo que el rozamiento sujeta en sentido transversal con la fuerza de apriete mínima, en todas las caras.',
+  'remark.note-shear': 'Tras el deslizamiento, con rosca en la cara de unión.',
+  'remark.note-gasket-seating': 'Precarga mínima tras el asentamiento, antes de cargar la unión.',
+  'remark.note-gasket-service': 'Fuerza de apriete mínima que queda en servicio; la fluencia de la junta no se cuenta.',
+  'remark.note-greatest-preload': 'Precarga máxima.',
+  'remark.note-limit-given': 'Frente al límite dado.',
+  'remark.note-limit-of-grade': 'Valor orientativo para {grade}, VDI 2230-1:2003, tabla A9 ({had}).',
+  'remark.note-nut-class':
+    'Carga de prueba de la tuerca de clase {nut} frente a la carga mínima de rotura del tornillo: debe romper primero el tornillo.',
+  'remark.note-engagement':
+    'Longitud roscada a partir de la cual el tornillo rompe antes de que se arranque su rosca; perfil básico, sin tolerancias.',
+  'remark.note-stripping': 'Se arranca primero: {thread}; perfil básico, sin tolerancias.',
+  'remark.note-turn-rcsc':
+    'Para tornillos estructurales A325 y A490 desde el apriete inicial; la tolerancia del giro difiere entre ediciones, y manda la precarga redondeada del propio código.',
+  'remark.note-turn-en-1090':
+    'Segundo paso del método combinado para 8.8 y 10.9, tras un primer paso por par en todos los tornillos; manda la precarga redondeada de la propia norma.',
+  'remark.linear':
+    'Todo cede en proporción a la fuerza; no hay rozamiento entre las piezas, ni fluencia, ni asentamiento.',
+  'remark.pressed-first':
+    'En la primera vuelta el lecho tiene en todas partes la rigidez de la primera carga; desde la segunda, la de la descarga.',
+  'remark.ring-flanges':
+    'Dos bridas iguales, cada una un anillo de sección rectangular constante que se flexa y se tuerce; cada una tiene la mitad de la junta.',
+  'remark.gasket-pulls':
+    'La junta es un lecho que también tira; donde tendría que hacerlo, las bridas se han abierto y el modelo termina.',
+  'remark.bolts-upright': 'Los tornillos están rectos y no se flexan.',
+  'remark.no-hub': 'Ni el cubo ni el tubo impiden que los anillos se tuerzan.',
+  'remark.plate-cover':
+    'La tapa es una placa delgada que sigue más allá de los tornillos exteriores; su longitud característica es de {lengthMm}.',
+  'remark.plate-bed':
+    'Aquello contra lo que se aprieta no se flexa; el lecho de debajo responde en cada punto por sí mismo.',
+  'remark.strip-beam': 'La tira es una viga recta con extremos libres; aquello contra lo que se aprieta no se flexa.',
+  'remark.bolts-alike':
+    'Todos los tornillos son iguales, y sus vecinos también; la flexibilidad se conoce salvo su escala.',
+  'remark.matrix-holds': 'La matriz vale tal como se da: todo cede en proporción a la fuerza, igual en cada vuelta.',
+  'remark.no-creep': 'Sin rozamiento entre las piezas, sin fluencia, sin asentamiento.',
+  'remark.travel-in-the-end': 'Cada tuerca se lleva al recorrido que tiene al final; de ello se sigue cada fuerza.',
+  'remark.one-order': 'Un orden para todas las vueltas, un objetivo para todos los tornillos de una vuelta.',
+  'remark.neighbours-fade':
+    'Todos los tornillos son iguales, y sus vecinos también; la parte de un vecino disminuye en el mismo factor a cada paso.',
+  'remark.alike-by-chance':
+    'Todas las mediciones se dispersan por igual y al azar; la fuerza que dio un apriete se toma tal cual.',
 
   'word.read': 'leído',
   'word.from memory': 'de memoria',
@@ -150,6 +202,8 @@ export const spanish: MechanicsCatalogue = {
   'word.torque wrench, friction estimated as class B': 'llave dinamométrica, rozamiento estimado como clase B',
   'word.torque wrench, friction estimated as class A': 'llave dinamométrica, rozamiento estimado como clase A',
   'word.impact wrench': 'llave de impacto',
+  'word.bolt thread': 'rosca del tornillo',
+  'word.inner thread': 'rosca de la tuerca o de la pieza',
 
   'remark.passed-ceiling':
     'Ningún apriete apunta por encima del techo, pero un tornillo llega a {peakN} mientras se aprietan otros.',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { invalid, ok, type Result } from '../../failure/failure.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { interactionOf } from '../interaction/from-interaction.ts';
 import { neighbourCompliance } from '../interaction/model.ts';
 import { roundOrders, roundTargets, targetsSchema } from '../interaction/rounds-request.ts';
@@ -58,7 +59,7 @@ export interface InteractionFit {
   readonly residualN: number;
   readonly fitted: readonly FittedRow[];
   readonly interaction: readonly (readonly number[])[];
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 interface Observed {
@@ -177,9 +178,6 @@ function summedUp(request: InteractionFitRequest, observed: readonly Observed[],
       fittedN: fit.fitted[index]!,
     })),
     interaction: rowsOf(interactionOf(neighbourCompliance({ ...request, neighbour, decay }))),
-    assumptions: [
-      'All bolts are alike, and so are their neighbours; what a neighbour takes part fades by the same factor with each step.',
-      'All measurements scatter alike and by chance; the force that a pull brought is taken as told.',
-    ],
+    assumptions: [remark('neighbours-fade'), remark('alike-by-chance')],
   };
 }

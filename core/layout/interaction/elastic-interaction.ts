@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ok, type Result } from '../../failure/failure.ts';
+import type { Remark } from '../../language/mechanics/remark.ts';
 import { MOST_POSITIONS } from '../layout.ts';
 import { evennessOf } from './evenness.ts';
 import { interactionOf } from './from-interaction.ts';
@@ -39,7 +40,7 @@ export interface ElasticInteraction {
   readonly idlePulls: number;
   readonly afterEachRound: readonly RoundEnd[];
   readonly interaction: readonly (readonly number[])[];
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 export interface RoundEnd {

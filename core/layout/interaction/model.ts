@@ -1,4 +1,5 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import type { Place } from '../layout.ts';
 import { places } from '../places.ts';
 import { freeBeam } from './beam-on-bed.ts';
@@ -10,7 +11,7 @@ import { asCompliance, matrixOf, type SquareMatrix } from './square-matrix.ts';
 
 /** A compliance worked out, and what was taken for granted. */
 export interface Modelled extends GivingWay {
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 /** Compliance of a joint from its dimensions. Refused with the dimension that cannot be. */
@@ -27,10 +28,8 @@ export function modelled(model: InteractionModel): Result<Modelled> {
   }
 }
 
-const LINEAR =
-  'Everything gives way in proportion to force; there is no friction between the parts, no creep, no settling.';
-const PRESSED =
-  'In the first round the bed has the stiffness of first loading everywhere, from the second round on that of unloading.';
+const LINEAR = remark('linear');
+const PRESSED = remark('pressed-first');
 
 const withBolts = (closing: SquareMatrix, boltNPerMm: number): SquareMatrix =>
   matrixOf(closing.size, (i, j) => closing.values[i * closing.size + j]! + (i === j ? 1 / boltNPerMm : 0));
@@ -44,10 +43,10 @@ function ofRing(model: RingModel): Result<Modelled> {
     first: ring(model.gasketMPa),
     ...(gasketUnloadingMPa === undefined ? {} : { later: ring(gasketUnloadingMPa) }),
     assumptions: [
-      'Two equal flanges, each a ring of constant rectangular section that bends and twists; each has half of the gasket.',
-      'The gasket is a bed that also pulls; where it would, the flanges have opened and the model ends.',
-      'Bolts stand upright and do not bend.',
-      ...(model.hubN === 0 ? ['Neither hub nor pipe holds the rings against twisting.'] : []),
+      remark('ring-flanges'),
+      remark('gasket-pulls'),
+      remark('bolts-upright'),
+      ...(model.hubN === 0 ? [remark('no-hub')] : []),
       LINEAR,
       ...(gasketUnloadingMPa === undefined ? [] : [PRESSED]),
     ],
@@ -138,8 +137,8 @@ function ofPlate(model: PlateModel): Result<Modelled> {
     first: first.value,
     ...(bedUnloadingNPerMm3 === undefined ? {} : { later: withBolts(cover(bedUnloadingNPerMm3), boltNPerMm) }),
     assumptions: [
-      `The cover is a thin plate that goes on past its outer bolts; its characteristic length is ${Number(lengthMm.toPrecision(4))} mm.`,
-      'What it is pressed on does not bend; the bed under it answers at each point for itself.',
+      remark('plate-cover', { lengthMm: Number(lengthMm.toPrecision(4)) }),
+      remark('plate-bed'),
       LINEAR,
       ...(bedUnloadingNPerMm3 === undefined ? [] : [PRESSED]),
     ],
@@ -177,11 +176,7 @@ function ofStrip(model: StripModel): Result<Modelled> {
   return ok({
     first: first.value,
     ...(bedUnloadingNPerMm3 === undefined ? {} : { later: bar(bedUnloadingNPerMm3) }),
-    assumptions: [
-      'The strip is a straight beam with free ends; what it is pressed on does not bend.',
-      LINEAR,
-      ...(bedUnloadingNPerMm3 === undefined ? [] : [PRESSED]),
-    ],
+    assumptions: [remark('strip-beam'), LINEAR, ...(bedUnloadingNPerMm3 === undefined ? [] : [PRESSED])],
   });
 }
 
@@ -206,6 +201,6 @@ function ofNeighbours(model: NeighbourModel): Result<Modelled> {
   }
   return ok({
     first: matrix.value,
-    assumptions: ['All bolts are alike, and so are their neighbours; the compliance is known up to its scale.', LINEAR],
+    assumptions: [remark('bolts-alike'), LINEAR],
   });
 }

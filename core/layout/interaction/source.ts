@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { invalid, ok, type Result } from '../../failure/failure.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { MOST_POSITIONS } from '../layout.ts';
 import { complianceFromInteraction } from './from-interaction.ts';
 import { modelled } from './model.ts';
@@ -32,7 +33,7 @@ export interface SourcedJoint extends GivingWay {
   readonly count: number;
   /** Where it came from, for refusals. */
   readonly field: SourceField;
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 const ONE_OF_THREE = 'complianceMmPerN, interaction or model, one of them';
@@ -61,12 +62,9 @@ export function jointFrom({ complianceMmPerN, interaction, model }: InteractionS
   return read.ok ? sourced('model', read.value, read.value.assumptions) : read;
 }
 
-const MEASURED = [
-  'The matrix holds as given: everything gives way in proportion to force, in every round alike.',
-  'No friction between the parts, no creep, no settling.',
-];
+const MEASURED = [remark('matrix-holds'), remark('no-creep')];
 
-const sourced = (field: SourceField, givingWay: GivingWay, assumptions: readonly string[] = MEASURED) =>
+const sourced = (field: SourceField, givingWay: GivingWay, assumptions: readonly Remark[] = MEASURED) =>
   ok({
     first: givingWay.first,
     ...(givingWay.later ? { later: givingWay.later } : {}),

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import type { Warning } from '../../joint/warning.ts';
-import { remark } from '../../language/mechanics/remark.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { evennessOf } from '../interaction/evenness.ts';
 import { byPosition, MOST_ROUNDS, ordersSchema, roundOrders } from '../interaction/rounds-request.ts';
 import { simulate } from '../interaction/simulate.ts';
@@ -47,7 +47,7 @@ export interface RoundTargets extends ToolFigures {
   readonly warnings: readonly Warning[];
   readonly roundShares?: readonly number[];
   readonly scatter?: readonly PlanScatter[];
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 /** Forces for each pull that end even. Refused with the field that cannot be held. */
@@ -73,10 +73,7 @@ export function roundTargets(request: RoundTargetsRequest): Result<RoundTargets>
     ...(shares ? { roundShares: shares } : {}),
     ...tools.value,
     ...(scatter ? { scatter } : {}),
-    assumptions: [
-      ...joint.assumptions,
-      'Each nut is brought to the travel that it has in the end; every force follows from that.',
-    ],
+    assumptions: [...joint.assumptions, remark('travel-in-the-end')],
   });
 }
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { invalid, ok, type Result } from '../../failure/failure.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { randomWords } from '../../statistics/random-words.ts';
 import { evennessOf } from '../interaction/evenness.ts';
 import { simulate } from '../interaction/simulate.ts';
@@ -53,7 +54,7 @@ export interface OrderSearch {
   readonly isExact: boolean;
   readonly tried: number;
   readonly byRounds: readonly RoundsFound[];
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Remark[];
 }
 
 /** How far a search is, over all numbers of rounds. */
@@ -182,6 +183,6 @@ function summedUp(
     isExact: best.searched.isExact,
     tried: found.reduce((sum, { searched }) => sum + searched.tried, 0),
     byRounds,
-    assumptions: [...joint.assumptions, 'One order for all rounds, one target for all bolts of a round.'],
+    assumptions: [...joint.assumptions, remark('one-order')],
   };
 }
