@@ -1,4 +1,6 @@
+import { once } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
+import { createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -61,6 +63,18 @@ async function until(isSo: () => boolean): Promise<void> {
   while (!isSo()) await pause(10);
 }
 
+const UNHEARD = { take: async () => true, tell: () => undefined };
+
+/** Takes connections and never says a word. */
+async function silentServer(): Promise<readonly [Server, number]> {
+  const silent = createServer();
+  silent.listen(0, '127.0.0.1');
+  await once(silent, 'listening');
+  const address = silent.address();
+  if (address === null || typeof address === 'string') throw new Error('a server has a port');
+  return [silent, address.port];
+}
+
 describe('a joining system behind an OPC UA server', () => {
   it('tells results with their traces, and what was missed while the wire was cut', async () => {
     const { kept, heard, told } = listen(PLAIN);
@@ -105,5 +119,19 @@ describe('a joining system behind an OPC UA server', () => {
     await told('connected');
     server.station.tighten(6);
     await until(() => [...kept.values()].some(({ takenAt }) => takenAt === examplePull(6).stamp.takenAt));
+  });
+
+  it('ends while it is still connecting', async () => {
+    const options = { folder: join(folder, 'client') };
+    await expect(openJoiningSystem(settingsFor(PLAIN), UNHEARD, options).close()).resolves.toBeUndefined();
+
+    const [silent, port] = await silentServer();
+    const endpointUrl = `opc.tcp://127.0.0.1:${port}`;
+    for (const way of [PLAIN, {}]) {
+      const client = openJoiningSystem(settingsFor({ endpointUrl, ...way }), UNHEARD, options);
+      await once(silent, 'connection');
+      await expect(client.close()).resolves.toBeUndefined();
+    }
+    silent.close();
   });
 });

@@ -64,7 +64,7 @@ async function oneConnection(
   closing: AbortSignal,
   connected: () => void,
 ): Promise<NotConnected> {
-  const made = await connect(settings, folder);
+  const made = await connect(settings, folder, closing);
   if (!made.ok) return made.why;
   const { client, session } = made.value;
   const ended = endOf(made.value, closing);

@@ -26,14 +26,15 @@ const KEEP_ALIVE_MS = 5000;
  * Connects to a server and opens a session. With security, the server must show the certificate that was trusted by
  * hand; our own lies in the folder and is made when it is first wanted.
  *
- * @param folder where our certificate, its key and the trusted ones lie; readable by this account alone
+ * @param folder  where our certificate, its key and the trusted ones lie; readable by this account alone
+ * @param closing breaks the attempt off, so that nobody waits for a server that does not answer
  */
-export async function connect(settings: OpcUaWay, folder: string): Promise<Outcome<Connected>> {
+export async function connect(settings: OpcUaWay, folder: string, closing: AbortSignal): Promise<Outcome<Connected>> {
   const certificates = new OPCUACertificateManager({ rootFolder: folder });
   try {
     await certificates.initialize();
-    const trusted = await trustShown(settings, certificates);
-    return trusted.ok ? await sessionAt(settings, certificates) : trusted;
+    const trusted = await trustShown(settings, certificates, closing);
+    return trusted.ok ? await sessionAt(settings, certificates, closing) : trusted;
   } catch (error) {
     return { ok: false, why: { detail: error instanceof Error ? error.message : String(error) } };
   } finally {
@@ -41,15 +42,34 @@ export async function connect(settings: OpcUaWay, folder: string): Promise<Outco
   }
 }
 
-async function sessionAt(settings: OpcUaWay, certificates: Certificates): Promise<Outcome<Connected>> {
+async function sessionAt(
+  settings: OpcUaWay,
+  certificates: Certificates,
+  closing: AbortSignal,
+): Promise<Outcome<Connected>> {
   const client = clientWith(certificates, settings);
   try {
-    await client.connect(settings.endpointUrl);
+    await reach(client, settings, closing);
     const session = await client.createSession(identityOf(settings));
     return { ok: true, value: { client, session } };
   } catch (error) {
     await client.disconnect();
     throw error;
+  }
+}
+
+/** Fails at once when it is to be ended: the library itself would wait for the answer until its time is over. */
+async function reach(client: Client, { endpointUrl }: OpcUaWay, closing: AbortSignal): Promise<void> {
+  const over = new AbortController();
+  const ended = new Promise<never>((_, fail) => {
+    const end = (): void => fail(new Error('ended'));
+    closing.addEventListener('abort', end, { signal: over.signal });
+    if (closing.aborted) end();
+  });
+  try {
+    await Promise.race([client.connect(endpointUrl), ended]);
+  } finally {
+    over.abort();
   }
 }
 
@@ -80,9 +100,13 @@ function identityOf({ userName, password = '' }: OpcUaWay): UserIdentityInfo {
 }
 
 /** Trusts the certificate that the server shows if it is the one that was trusted by hand. */
-async function trustShown(settings: OpcUaWay, certificates: Certificates): Promise<Outcome<undefined>> {
+async function trustShown(
+  settings: OpcUaWay,
+  certificates: Certificates,
+  closing: AbortSignal,
+): Promise<Outcome<undefined>> {
   if (settings.securityMode === 'None') return { ok: true, value: undefined };
-  const endpoint = await endpointOf(settings, certificates);
+  const endpoint = await endpointOf(settings, certificates, closing);
   if (!endpoint) {
     const detail = `The server does not offer ${settings.securityMode} with ${settings.securityPolicy}.`;
     return { ok: false, why: { detail } };
@@ -99,14 +123,21 @@ const untrusted = ({ trustedCertificate }: OpcUaWay): string =>
     ? 'The certificate of the server is not trusted yet. Compare its fingerprint with the one at the server, then trust it.'
     : 'The server shows another certificate than the one that was trusted. Find out why before you trust it.';
 
-async function endpointOf(settings: OpcUaWay, certificates: Certificates): Promise<EndpointDescription | undefined> {
+async function endpointOf(
+  settings: OpcUaWay,
+  certificates: Certificates,
+  closing: AbortSignal,
+): Promise<EndpointDescription | undefined> {
   const client = clientWith(certificates, { securityMode: 'None', securityPolicy: 'None' });
-  await client.connect(settings.endpointUrl);
-  const endpoints = await client.getEndpoints({ endpointUrl: settings.endpointUrl });
-  await client.disconnect();
-  return endpoints.find(
-    ({ securityMode, securityPolicyUri }) =>
-      securityMode === MessageSecurityMode[settings.securityMode] &&
-      securityPolicyUri === SecurityPolicy[settings.securityPolicy],
-  );
+  try {
+    await reach(client, settings, closing);
+    const endpoints = await client.getEndpoints({ endpointUrl: settings.endpointUrl });
+    return endpoints.find(
+      ({ securityMode, securityPolicyUri }) =>
+        securityMode === MessageSecurityMode[settings.securityMode] &&
+        securityPolicyUri === SecurityPolicy[settings.securityPolicy],
+    );
+  } finally {
+    await client.disconnect();
+  }
 }

@@ -2,6 +2,7 @@ import { describe } from 'vitest';
 import { takesLongLists } from './append-many.ts';
 import { keepsCare } from './care.ts';
 import { keepsDemoApart } from './demo.ts';
+import { keepsDevices } from './devices.ts';
 import type { OpenStore } from './folder.ts';
 import { keepsJobs } from './jobs.ts';
 import { keepsPeople } from './people.ts';
@@ -17,6 +18,7 @@ export function storeContract(product: string, open: OpenStore): void {
     takesLongLists(open);
     keepsRegisters(open);
     keepsCare(open);
+    keepsDevices(open);
     keepsPeople(open);
     keepsDemoApart(open);
     keepsSigningKey(open);
