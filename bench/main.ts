@@ -17,6 +17,7 @@ const BENCHMARKS = {
   'slider-frame': async () => (await import('./slider-frame.ts')).run(),
   conformity: async () => (await import('./conformity.ts')).run(),
   recall: async () => (await import('./recall.ts')).run(),
+  'live-verdict': async () => (await import('./live-verdict.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
 

@@ -15,8 +15,11 @@ const checked = (text: string): string => `${text} ${checkOf(text)}\n`;
 /** Plain decimals, never an exponent; no more than the six that the form allows. */
 const figure = (value: number): string => String(Number(value.toFixed(6)));
 
+/** What of a pull its lines tell. */
+type ReadPull = Pick<SimulatedPull, 'trace' | 'shownTorqueNm' | 'shownAngleDeg' | 'fastestDegPerS'>;
+
 /** A pull as the lines that the simulated wrench sends: its samples, then the result that closes it. */
-export function linesOf(pull: SimulatedPull, stamp: PullStamp): readonly string[] {
+export function linesOf(pull: ReadPull, stamp: PullStamp): readonly string[] {
   const { timeS, torqueNm, angleDeg } = pull.trace;
   const samples = timeS.map((time, i) =>
     checked(`s ${stamp.pull} ${figure(time)} ${figure(torqueNm[i]!)} ${figure(angleDeg[i]!)}`),
