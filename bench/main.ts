@@ -18,6 +18,7 @@ const BENCHMARKS = {
   conformity: async () => (await import('./conformity.ts')).run(),
   recall: async () => (await import('./recall.ts')).run(),
   'live-verdict': async () => (await import('./live-verdict.ts')).run(),
+  'stream-memory': async () => (await import('./stream-memory.ts')).run(),
   'memory-at-rest': async () => (await import('./memory-at-rest.ts')).run(),
 } as const satisfies Record<string, () => Promise<readonly BenchResult[]>>;
 
