@@ -166,8 +166,8 @@ describe('tightening angle', () => {
     const en = answer({ ...bolt, turnOfNut: 'EN 1090-2', boltLengthMm: 100 });
     expect(en.angleDeg).toBe(90);
     expect(en.codes).toMatchObject([
-      { standard: 'RCSC', angleDeg: 180, row: 'over 4 d up to 8 d' },
-      { standard: 'EN 1090-2', angleDeg: 90, row: 'from 2 d below 6 d', reaches: true, preloadN: en.preloadN },
+      { standard: 'RCSC', angleDeg: 180, row: '> 4 d, ≤ 8 d' },
+      { standard: 'EN 1090-2', angleDeg: 90, row: '≥ 2 d, < 6 d', reaches: true, preloadN: en.preloadN },
     ]);
     expect(en.codes[1]?.neededN).toBeCloseTo(247_000, -3);
   });

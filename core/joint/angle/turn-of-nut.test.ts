@@ -30,7 +30,7 @@ describe('turn-of-nut', () => {
   });
 
   it('takes inch sizes for what they are in spite of binary fractions', () => {
-    expect(rcscTurn(3.5 * 25.4, 0.875 * 25.4, 'none')).toEqual({ angleDeg: 120, row: 'up to 4 d' });
+    expect(rcscTurn(3.5 * 25.4, 0.875 * 25.4, 'none')).toEqual({ angleDeg: 120, row: '≤ 4 d' });
     expect(en1090Turn(0.1 * 3 * 40, 6)?.row).toBe('≥ 2 d, < 6 d');
   });
 });
