@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { learnedFor } from './learned-traces.ts';
+import { learnedFor, learnedForAll } from './learned-traces.ts';
 import {
   aWrench,
   have,
@@ -54,10 +54,27 @@ describe('what other jobs have taught', () => {
     expect(learnedFigures).toEqual({ '1/1': [] });
   });
 
+  it('is looked up once for many pulls on one joint, and not for those without a trace', async () => {
+    const jobs = { ...shop.store.jobs, withJoint: counting(shop.store.jobs.withJoint) };
+    const many = Array.from({ length: 50 }, () => ({ jointRef: 'J1', trace }));
+    const learned = have(await learnedForAll({ store: { ...shop.store, jobs } }, second, many));
+    expect(asks).toBe(1);
+    expect(learned.get('J1')).toEqual((await asked(second)).learnedFigures);
+    expect(have(await learnedForAll(shop.deps, second, [{ jointRef: 'J1', trace: undefined }])).size).toBe(0);
+  });
+
   it('is nothing for a pull without a trace', async () => {
     expect(have(await learnedFor(shop.deps, second, { ...typed(), trace: undefined }))).toBeUndefined();
   });
 });
+
+let asks = 0;
+function counting<Asked extends unknown[], Answer>(ask: (...asked: Asked) => Answer): typeof ask {
+  return (...asked) => {
+    asks++;
+    return ask(...asked);
+  };
+}
 
 const typed = () => ({
   kind: 'record-pull' as const,

@@ -1,6 +1,6 @@
 import type { Result } from '@clampwright/core/failure';
 import { ok } from '@clampwright/core/failure';
-import { acceptedFigures, type Command, type JobState } from '@clampwright/core/record';
+import { acceptedFigures, type Command, type IncomingPull, type JobState } from '@clampwright/core/record';
 import type { TraceFigures } from '@clampwright/core/trace';
 import type { Deps } from './deps.ts';
 
@@ -16,15 +16,45 @@ const MOST_JOBS = 20;
  * @returns undefined for everything else
  */
 export async function learnedFor(
-  { store }: Pick<Deps, 'store'>,
+  deps: Pick<Deps, 'store'>,
   jobId: string,
   command: Command,
 ): Promise<Result<Learned | undefined>> {
   if (command.kind !== 'record-pull' || !command.trace) return ok(undefined);
-  const here = await store.jobs.state(jobId);
+  const byJoint = await learnedForAll(deps, jobId, [command]);
+  return byJoint.ok ? ok(byJoint.value.get(command.jointRef)) : byJoint;
+}
+
+/**
+ * The same for many pulls of one job, by `jointRef`: each joint that a trace is for is looked up once.
+ *
+ * @returns empty where none of the pulls brings a trace
+ */
+export async function learnedForAll(
+  deps: Pick<Deps, 'store'>,
+  jobId: string,
+  pulls: readonly Pick<IncomingPull, 'jointRef' | 'trace'>[],
+): Promise<Result<ReadonlyMap<string, Learned>>> {
+  const refs = new Set(pulls.flatMap(({ jointRef, trace }) => (trace ? [jointRef] : [])));
+  const byJoint = new Map<string, Learned>();
+  if (refs.size === 0) return ok(byJoint);
+  const here = await deps.store.jobs.state(jobId);
   if (!here.ok) return here;
-  const joint = here.value.sheet.joints.find(({ ref }) => ref === command.jointRef)?.joint;
-  if (!joint) return ok(undefined);
+  for (const { ref, joint } of here.value.sheet.joints.filter(({ ref }) => refs.has(ref))) {
+    const learned = await learnedElsewhere(deps, jobId, joint);
+    if (!learned.ok) return learned;
+    byJoint.set(ref, learned.value);
+  }
+  return ok(byJoint);
+}
+
+type Revision = Readonly<{ id: string; revision: number }>;
+
+async function learnedElsewhere(
+  { store }: Pick<Deps, 'store'>,
+  jobId: string,
+  joint: Revision,
+): Promise<Result<Learned>> {
   const jobs = await store.jobs.withJoint(joint, MOST_JOBS + 1);
   if (!jobs.ok) return jobs;
   const learned = new Map<string, readonly TraceFigures[]>();
@@ -39,7 +69,7 @@ export async function learnedFor(
 }
 
 /** Of every joint of a job that is this one, in the same revision. */
-function taughtBy({ sheet, joints }: JobState, { id, revision }: { readonly id: string; readonly revision: number }) {
+function taughtBy({ sheet, joints }: JobState, { id, revision }: Revision) {
   const refs = sheet.joints.filter(({ joint }) => joint.id === id && joint.revision === revision).map(({ ref }) => ref);
   return joints.filter(({ ref }) => refs.includes(ref)).flatMap((joint) => Object.entries(acceptedFigures(joint)));
 }

@@ -6,6 +6,7 @@ import type { Outcome as Entered } from '@clampwright/store';
 import { problemOf, type Refusal } from '../api/problem.ts';
 import type { Deps } from '../deps.ts';
 import { decided, mayEnter, namedIn } from '../door.ts';
+import { learnedForAll } from '../learned-traces.ts';
 import { type PlacedPull, placePull } from './place.ts';
 
 /** What became of a pull that a device told. */
@@ -49,10 +50,17 @@ async function takeRun(deps: Deps, run: readonly PlacedPull[]): Promise<readonly
   const all = (failure: Refusal): readonly Taken[] => run.map(() => ({ state: 'refused', failure }));
   const allowed = await mayEnter(deps, jobId, { by });
   if (!allowed.ok) return all(allowed.failure);
+  const learned = await learnedForAll(
+    deps,
+    jobId,
+    run.map(({ pull }) => pull),
+  );
+  if (!learned.ok) return all(learned.failure);
   const outcomes: Taken[] = [];
   let afterSeq: number | undefined;
   const kept = await deps.store.jobs.appendMany(jobId, once(run), {
-    decide: (state, { pull, taken }, known) => decided(deps, state, pull, known, { by: taken.by }),
+    decide: (state, { pull, taken }, known) =>
+      decided(deps, state, pull, known, { by: taken.by }, { learned: learned.value.get(pull.jointRef) }),
     lookUp: ({ pull }) => namedIn(pull),
     traces: ({ pull }) => (pull.trace ? { [pull.id]: pull.trace } : {}),
     told: (_, outcome) => {

@@ -6,6 +6,7 @@ import type { IMPORT_MODES, ImportResult, Person } from '../api/contract.ts';
 import type { Outcome } from '../api/problem.ts';
 import type { Deps } from '../deps.ts';
 import { decided, mayEnter, namedIn } from '../door.ts';
+import { type Learned, learnedForAll } from '../learned-traces.ts';
 import { inBatches } from './batches.ts';
 import { importTally } from './tally.ts';
 
@@ -43,8 +44,10 @@ export async function takeFile(deps: TakingDeps, taking: FileTaking): Promise<Ou
   if (!context.ok) return context;
   const tally = importTally();
   const lines = readPulls(taking.bytes, taking.mapping, context.value);
-  const taken = await deps.store.jobs.appendMany(taking.jobId, inBatches(lines), {
-    decide: (state, line, known) => decidedFor(deps, state, line, known, taking),
+  const learned = new Map<string, Learned>();
+  const batches = learning(deps, taking.jobId, inBatches(lines), learned);
+  const taken = await deps.store.jobs.appendMany(taking.jobId, batches, {
+    decide: (state, line, known) => decidedFor(deps, state, line, known, taking, learned),
     lookUp: (line) => (line.kind === 'pull' ? namedIn(line.pull) : []),
     traces: (line) => (line.kind === 'pull' && line.pull.trace ? { [line.pull.id]: line.pull.trace } : {}),
     told: tally.tell,
@@ -55,6 +58,26 @@ export async function takeFile(deps: TakingDeps, taking: FileTaking): Promise<Ou
   return ok({ result: tally.result(taken.value), afterSeq: first && first.seq - 1 });
 }
 
+/**
+ * Looks up what other jobs have taught of each joint before its first trace is decided; later batches find it there.
+ * What cannot be looked up teaches nothing: the medium's failure is told by the store itself as it takes the batch.
+ */
+async function* learning(
+  deps: TakingDeps,
+  jobId: string,
+  batches: AsyncIterable<readonly Line[]>,
+  learned: Map<string, Learned>,
+): AsyncGenerator<readonly Line[]> {
+  for await (const batch of batches) {
+    const unknown = batch.flatMap((line) =>
+      line.kind === 'pull' && !learned.has(line.pull.jointRef) ? line.pull : [],
+    );
+    const found = await learnedForAll(deps, jobId, unknown);
+    if (found.ok) for (const [ref, figures] of found.value) learned.set(ref, figures);
+    yield batch;
+  }
+}
+
 /** A line that could not be read counts like a pull that was refused. */
 function decidedFor(
   deps: TakingDeps,
@@ -62,8 +85,10 @@ function decidedFor(
   line: Line,
   known: Known,
   asking: FileTaking,
+  learned: ReadonlyMap<string, Learned>,
 ): Result<readonly EntryDraft[]> {
-  if (line.kind === 'pull') return decided(deps, state, line.pull, known, asking);
+  if (line.kind === 'pull')
+    return decided(deps, state, line.pull, known, asking, { learned: learned.get(line.pull.jointRef) });
   return failed({
     kind: 'invalid',
     field: line.field,
