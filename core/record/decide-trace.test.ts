@@ -1,9 +1,21 @@
 import { describe, expect, it } from 'vitest';
+import type { JointContent } from '../joint/joint.ts';
+import { expectationOf } from '../trace/from-mechanics.ts';
 import { madeCurve } from '../trace/testing/made-curve.ts';
 import type { Trace } from './command.ts';
+import { curveMechanics } from './curve-mechanics.ts';
 import { decide } from './decide.ts';
 import { exportRecord } from './export.ts';
-import { contextFor, done, openedSample, pullOf, type SampleJob, taking, testId } from './testing/sample-job.ts';
+import {
+  contextFor,
+  done,
+  openedSample,
+  pullOf,
+  type SampleJob,
+  sampleJoint,
+  taking,
+  testId,
+} from './testing/sample-job.ts';
 import { verifyRecord } from './verify.ts';
 
 /** 20 degrees a second. */
@@ -25,6 +37,16 @@ const judged = (job: SampleJob) => {
 const taken = () => done(openedSample(), taking);
 const pulled = (trace: Trace, torqueNm = 100, n = 200, job = taken()) =>
   done(job, pullOf(n, torqueNm, { trace, position: ((n - 200) % 4) + 1 }));
+
+const figures = { spread: 0.01, pulls: 4, minutes: 2, momentNm: 10 };
+const plan = {
+  stage: 1,
+  finalN: 40_000,
+  rounds: [{ order: [1, 3, 2, 4], shares: [1, 1, 1, 1] }],
+  wrenches: 1,
+  planned: figures,
+  compared: figures,
+};
 
 describe('a pull with its trace', () => {
   it('stays within where the curve is sound, and keeps what is learned from', () => {
@@ -65,6 +87,44 @@ describe('a pull with its trace', () => {
       verdict: 'doubtful',
       reasons: [{ code: 'inside' }, { code: 'trace-too-soft', quantity: 'slope' }],
     });
+  });
+
+  // slope = (T/F)·K·P/360 (elastic line, any handbook): M12 has P = 1.75 mm, 100 N·m stand for 40 kN by the plan, so
+  // 165 kN/mm give 100/40000 · 165000 · 1.75/360 = 2.005 N·m a degree
+  const stiff = (nPerMm: number): JointContent => ({
+    ...sampleJoint,
+    neighbours: {
+      how: 'measured',
+      complianceMmPerN: [0, 1, 2, 3].map((i) => [0, 1, 2, 3].map((j) => (i === j ? 1 / nPerMm : 0))),
+      note: 'load cells',
+      plan,
+    },
+  });
+  const byMechanics = (content: JointContent) =>
+    judged(done(done(openedSample(content), taking), pullOf(200, 100, { trace: sound() }))).judgement;
+
+  it('is held to the mechanics of the joint before anything was learned', () => {
+    expect(curveMechanics(stiff(165_000), 1)).toEqual({
+      softestNPerMm: expect.closeTo(165_000, 6),
+      stiffestNPerMm: expect.closeTo(165_000, 6),
+      pitchMm: 1.75,
+      torqueNm: 100,
+      preloadN: 40_000,
+    });
+    expect(expectationOf(curveMechanics(stiff(165_000), 1)!).slopeNmPerDeg?.median).toBeCloseTo(2.005, 3);
+    expect(byMechanics(stiff(165_000)).verdict).toBe('within');
+    expect(byMechanics(stiff(70_000))).toMatchObject({
+      verdict: 'doubtful',
+      reasons: [{}, { code: 'trace-bottomed' }],
+    });
+  });
+
+  it('is not held to mechanics that know ratios alone', () => {
+    const { neighbours } = stiff(1);
+    const ratios = { kind: 'neighbours', arrangement: 'circle', count: 4, neighbour: 0.1, decay: 0.5 } as const;
+    const { complianceMmPerN: _, ...others } = neighbours!;
+    expect(curveMechanics({ ...sampleJoint, neighbours: { ...others, model: ratios } }, 1)).toBeUndefined();
+    expect(curveMechanics(sampleJoint, 1)).toBeUndefined();
   });
 
   it('keeps its doubt where it is moved', () => {

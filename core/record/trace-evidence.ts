@@ -4,12 +4,13 @@ import { analyseTrace } from '../trace/analyse.ts';
 import { type Expectation, learn, type TraceFigures } from '../trace/expectation.ts';
 import { learnable } from '../trace/figures.ts';
 import type { Finding } from '../trace/finding.ts';
-import { expectationOfWindows } from '../trace/from-mechanics.ts';
+import { expectationOf, expectationOfWindows } from '../trace/from-mechanics.ts';
 import { traceOptionsSchema } from '../trace/judged-by.ts';
 import { isLoosening } from '../trace/loosening.ts';
 import { type Reason, traceReason, type Verdict } from '../verdict/verdict.ts';
 import type { Tool } from '../wrench/wrench.ts';
 import type { Trace } from './command.ts';
+import { curveMechanics } from './curve-mechanics.ts';
 import type { CellRef, Pull } from './entry.ts';
 import type { JointState } from './state.ts';
 
@@ -27,7 +28,7 @@ export const isWrongWay = (trace: Trace, step: Step): boolean => step.kind !== '
 
 /**
  * Reads the trace of a pull at the fastener: adapter counted in, wind-up of the extension taken off, held to what the
- * joint's accepted traces on this step have taught, or else to its windows.
+ * joint's accepted traces on this step have taught, or else to its mechanics, or else to its windows.
  *
  * @param factor  torque at the fastener over torque shown
  * @param learned figures of accepted traces of the same joint revision and step in other jobs
@@ -39,7 +40,7 @@ export function traceEvidence(
   learned: readonly TraceFigures[] = [],
 ): TraceEvidence | undefined {
   if (trace.timeS.length < FEWEST_SAMPLES || step.kind === 'loosen') return undefined;
-  const expected = learn([...learned, ...acceptedHere(joint, cell)]) ?? expectedOf(step);
+  const expected = learn([...learned, ...acceptedHere(joint, cell)]) ?? expectedOf(content, step, cell);
   const options = traceOptionsSchema.parse({
     startsAtNm: standingTorqueNm(joint, cell),
     // a bolt that is new each time and turned by angle is as a rule meant to yield
@@ -80,8 +81,15 @@ export const windowOf = ({ torque, angle, angleFromNm }: Step) => ({
   ...(angleFromNm === undefined ? {} : { angleFromNm }),
 });
 
-/** What a step tells of its curve before anything was learned. */
-export function expectedOf({ torque, angle, angleFromNm }: Step): Expectation | undefined {
+/** What the joint's mechanics, or else the windows of a step, tell of the curve of a position before anything was learned. */
+export function expectedOf(
+  content: JointContent,
+  step: Step,
+  { position }: Pick<CellRef, 'position'>,
+): Expectation | undefined {
+  const mechanics = curveMechanics(content, position);
+  if (mechanics) return expectationOf(mechanics);
+  const { torque, angle, angleFromNm } = step;
   if (!torque || !angle) return undefined;
   return expectationOfWindows(torque.targetNm, angleFromNm ?? 0, angle.targetDeg);
 }

@@ -2,8 +2,10 @@ import type { Expectation } from './expectation.ts';
 
 /** What the mechanics of a joint tell of the curve that tightens it. */
 export interface CurveMechanics {
-  /** Stiffness of bolt and parts in a row, as `compliance` gives it, N/mm. */
-  readonly jointNPerMm: number;
+  /** Stiffness of bolt and parts in a row while the bolts beside it are loose, N/mm. */
+  readonly softestNPerMm: number;
+  /** The same once all of them are tight; for a bolt on its own the same figure. */
+  readonly stiffestNPerMm: number;
   readonly pitchMm: number;
   /** Torque that goes with a preload, as `assembly-torque` gives it. */
   readonly torqueNm: number;
@@ -15,25 +17,30 @@ export interface CurveMechanics {
 const UNSURE = 0.2;
 
 /**
- * Elastic slope and turning that a joint's mechanics lead to expect.
+ * Elastic slope that a joint's mechanics lead to expect: midway between neighbours loose and tight.
  *
- * slope = (T/F) · K · P/360; turning = F/(K · P/360)
+ * slope = (T/F) · K · P/360
  *
  * @source elastic line of tightening, any handbook of bolted joints
  */
 export function expectationOf({
-  jointNPerMm,
+  softestNPerMm,
+  stiffestNPerMm,
   pitchMm,
   torqueNm,
   preloadN,
   prevailingTorqueNm = 0,
 }: CurveMechanics): Expectation {
-  const preloadPerDeg = (jointNPerMm * pitchMm) / 360;
-  const slope = ((torqueNm - prevailingTorqueNm) / preloadN) * preloadPerDeg;
+  const slopeOf = (jointNPerMm: number): number =>
+    ((torqueNm - prevailingTorqueNm) / preloadN) * ((jointNPerMm * pitchMm) / 360);
+  const softest = slopeOf(softestNPerMm);
+  const slope = (softest + slopeOf(stiffestNPerMm)) / 2;
   return {
     basis: 'mechanics',
-    slopeNmPerDeg: { median: slope, deviation: UNSURE * slope },
-    prevailingTorqueNm: { median: prevailingTorqueNm, deviation: UNSURE * prevailingTorqueNm },
+    slopeNmPerDeg: { median: slope, deviation: Math.max(UNSURE * slope, slope - softest) },
+    ...(prevailingTorqueNm > 0
+      ? { prevailingTorqueNm: { median: prevailingTorqueNm, deviation: UNSURE * prevailingTorqueNm } }
+      : {}),
   };
 }
 

@@ -51,10 +51,7 @@ export async function earlierTraces(
   const accepted = states.value
     .flatMap((state) => acceptedIn(state, here.value, cell))
     .filter((one) => one.pullId !== pullId);
-  const step = jointOf(here.value, cell)?.steps.find(
-    ({ stage, round }) => stage === cell.stage && round === cell.round,
-  );
-  const expected = learn(accepted.map(({ figures }) => figures)) ?? (step ? expectedOf(step) : undefined);
+  const expected = learn(accepted.map(({ figures }) => figures)) ?? expectedAt(here.value, cell);
   const curves: GroundCurve[] = [];
   for (const one of accepted.slice(0, MOST_EARLIER)) {
     const curve = await curveOf({ jobs }, one);
@@ -64,7 +61,12 @@ export async function earlierTraces(
   return ok({ ...(expected ? { expected } : {}), curves });
 }
 
-const jointOf = ({ joints }: JobState, { jointRef }: CellRef) => joints.find(({ ref }) => ref === jointRef);
+function expectedAt({ sheet, joints }: JobState, cell: CellRef): Expectation | undefined {
+  const content = sheet.joints.find(({ ref }) => ref === cell.jointRef)?.joint.content;
+  const steps = joints.find(({ ref }) => ref === cell.jointRef)?.steps ?? [];
+  const step = steps.find(({ stage, round }) => stage === cell.stage && round === cell.round);
+  return content && step && expectedOf(content, step, cell);
+}
 
 async function statesWith(
   { jobs }: Pick<Store, 'jobs'>,
