@@ -20,16 +20,71 @@ afterAll(() => workshop.end());
 const field = (label: string) => page.getByLabel(label, { exact: true });
 const dialog = () => page.locator('[role=dialog], [role=alertdialog]').last();
 
+const verdict = () => page.getByRole('region', { name: 'Last verdict' });
+let jobId = '';
+
+async function takeWrench(starting: string): Promise<void> {
+  await page.getByRole('button', { name: 'Choose a wrench' }).first().click();
+  const select = dialog().getByRole('combobox', { name: 'Wrench' });
+  const label = await select.locator('option', { hasText: starting }).first().textContent();
+  await select.selectOption({ label: label ?? '' });
+  await dialog().getByRole('button', { name: 'Take this wrench' }).click();
+  await nextIs(1);
+}
+
+async function typePull(torque: string): Promise<void> {
+  await page.getByRole('textbox', { name: 'Torque shown' }).fill(torque);
+  await page.keyboard.press('Enter');
+}
+
+const nextIs = (position: number) =>
+  expect
+    .poll(() => page.getByRole('heading', { name: /^Next position/ }).textContent())
+    .toMatch(new RegExp(`\\b${position}$`));
+
+/** The cells of the table with such a caption, row by row. */
+const rowsOf = (caption: RegExp) =>
+  page
+    .locator('table', { has: page.locator('caption', { hasText: caption }) })
+    .first()
+    .locator('tbody tr')
+    .evaluateAll((rows) =>
+      rows.map((row) => [...row.children].map(({ textContent }) => textContent.replaceAll(/\s+/gu, ' ').trim())),
+    );
+
 /** Set to a folder to look at the pages. */
 const PICTURES = process.env['PLAN_PICTURES'];
 
-async function picture(name: string): Promise<void> {
-  if (PICTURES) writeFileSync(path.join(PICTURES, `${name}.png`), await page.screenshot({ fullPage: true }));
+const SIZES = [
+  { width: 360, height: 780 },
+  { width: 820, height: 1180 },
+  { width: 1440, height: 1000 },
+];
+
+async function picture(name: string, part?: string): Promise<void> {
+  if (!PICTURES) return;
+  for (const colorScheme of ['dark', 'light'] as const) {
+    for (const size of SIZES) {
+      await page.emulateMedia({ colorScheme });
+      await page.setViewportSize(size);
+      const shot = part ? await page.locator(part).screenshot() : await page.screenshot({ fullPage: true });
+      writeFileSync(path.join(PICTURES, `${name}-${size.width}-${colorScheme}.png`), shot);
+    }
+  }
 }
 
+/** On the workshop’s screen and, in the dark, on a telephone, where nothing may stick out sideways either. */
 async function faultless(): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+  for (const [size, colorScheme] of [
+    [SIZES[0]!, 'dark'],
+    [SIZES[2]!, 'light'],
+  ] as const) {
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize(size);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(size.width);
+  }
 }
 
 // One flange, told in order: each step goes on where the one before ended.
@@ -45,8 +100,25 @@ describe('a flange that is planned', () => {
     expect(await mine.getByText('8', { exact: true }).count()).toBeGreaterThan(0);
     await page.locator('#plan').getByRole('button', { name: 'One back' }).click();
     await page.locator('#plan').getByText('Pull 23 of 24').waitFor();
-    await picture('plan');
+    await picture('plan', '#plan');
     await faultless();
+  });
+
+  it('is searched for a better order beside the page, and stopped with the best so far', async () => {
+    const plan = page.locator('#plan');
+    await plan.getByRole('combobox', { name: 'Targets' }).selectOption({ label: 'the same for all, by shares' });
+    await field('Shares of the rounds').fill('20 30 40 50 60 70 80 90 100');
+    await plan.getByRole('button', { name: 'Search an order' }).click();
+    await plan.getByText(/^Searching: \d+ %, best spread so far/).waitFor();
+    expect(Number(await plan.getByRole('progressbar').getAttribute('max'))).toBe(100);
+    expect(page.workers()).toHaveLength(1);
+    await plan.getByRole('button', { name: 'Stop the search' }).click();
+    await plan.getByRole('progressbar').waitFor({ state: 'detached' });
+    const order = plan.getByRole('combobox', { name: 'Order', exact: true });
+    await expect.poll(() => order.inputValue()).toBe('searched');
+    await expect.poll(() => page.workers().length, { timeout: 10_000 }).toBe(0);
+    await order.selectOption({ label: 'the stage’s own order' });
+    await plan.getByRole('combobox', { name: 'Targets' }).selectOption({ label: 'by position, so that it ends even' });
   });
 
   it('is taken over into its stage, saved and released', async () => {
@@ -69,7 +141,7 @@ describe('a flange that is planned', () => {
     await field('Name of the asset').fill('Return line');
     await page.getByRole('button', { name: 'Make the job' }).click();
     await page.getByRole('heading', { name: 'Return line', level: 1 }).waitFor();
-    const jobId = page.url().split('/').at(-1) ?? '';
+    jobId = page.url().split('/').at(-1) ?? '';
     const told: unknown = await page.evaluate(async (id) => (await fetch(`/api/v1/jobs/${id}`)).json(), jobId);
     expect(told).toMatchObject({
       sheet: { joints: [{ joint: { content: { neighbours: { plan: { stage: 1, planned: { pulls: 8 } } } } } }] },
@@ -79,5 +151,57 @@ describe('a flange that is planned', () => {
     await page.getByText(/Estimated from the pulls/).waitFor();
     await picture('work');
     await faultless();
+  });
+
+  it('judges each typed pull by the target of its own position', async () => {
+    await takeWrench('Large wrench');
+    await typePull('200');
+    await verdict().getByText('within').waitFor();
+    await nextIs(5);
+    await typePull('196');
+    await nextIs(3);
+    // Good for the two before: 200.1 and 196.3 N·m. Here 181.7 N·m are due, ± 8 %.
+    await typePull('200');
+    await verdict().getByText('over').first().waitFor();
+    await page
+      .getByRole('button', { name: /loosened/i })
+      .first()
+      .click();
+    await typePull('181.5');
+    await nextIs(7);
+    // Of position 2, due later with 93.9 N·m; 179.1 N·m are due here.
+    await typePull('93.9');
+    await verdict().getByText('under').first().waitFor();
+    await typePull('179');
+    await nextIs(2);
+    await typePull('93.9');
+    await nextIs(6);
+    await picture('work-pulled');
+    await faultless();
+  });
+
+  it('is told in the record: that there is a plan, the target of each pull, and how each was judged', async () => {
+    await page.goto(`${workshop.url}/api/v1/jobs/${jobId}/record.html`);
+    await page.getByText('Targets planned for the neighbours: an estimate').waitFor();
+    // Pull, position, lowest, target, highest: 110 N·m times the share of the plan, ± 8 %.
+    expect((await rowsOf(/targets by position/)).slice(0, 5)).toEqual([
+      ['Stage 1, round 1'],
+      ['1', '1', '184.1 N·m', '200.1 N·m', '216.1 N·m', '182 %'],
+      ['2', '5', '180.6 N·m', '196.3 N·m', '212.0 N·m', '178 %'],
+      ['3', '3', '167.2 N·m', '181.7 N·m', '196.3 N·m', '165 %'],
+      ['4', '7', '164.7 N·m', '179.0 N·m', '193.4 N·m', '163 %'],
+    ]);
+    const attempts = (await rowsOf(/every attempt/)).filter(([position]) => /^\d+$/.test(position ?? ''));
+    expect(
+      attempts.map((cells) => [cells[0], cells[1], cells.find((cell) => /^(within|under|over)/.test(cell))]),
+    ).toEqual([
+      ['1', '1', 'within'],
+      ['2', '1', 'within'],
+      ['3', '1', 'over'],
+      ['3', '2', 'within'],
+      ['5', '1', 'within'],
+      ['7', '1', 'under'],
+      ['7', '2', 'within'],
+    ]);
   });
 });

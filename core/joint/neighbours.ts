@@ -14,6 +14,8 @@ export const plannedFiguresSchema = z.strictObject({
   minutes: z.number().min(0),
   /** Of the clamp forces about the centre, at its largest on the way. */
   momentNm: z.number().min(0),
+  /** How much farther the joint is then open on one side than on the other, stiff parts on an even bed; mm. */
+  gapMm: z.number().min(0).optional(),
   /** Where scatter of friction was drawn: 95 % of the joints end below it. */
   spread95: share.optional(),
 });

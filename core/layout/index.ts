@@ -14,6 +14,7 @@ export { matrixOf } from './interaction/square-matrix.ts';
 export { type DrawnSpot, type JointDrawing, jointDrawing } from './joint-drawing.ts';
 export * from './layout.ts';
 export * from './order-request.ts';
+export { tiltGapMm } from './orders/quality.ts';
 export * from './places.ts';
 export {
   type RoundTargets,

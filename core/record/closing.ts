@@ -22,6 +22,12 @@ export interface ClosingRound {
 export const closingRounds = ({ steps, cells }: Pick<JointState, 'steps' | 'cells'>): readonly ClosingRound[] =>
   steps.flatMap((step, index) => (step.closing ? [closingRound(step, step.closing.stillDeg, cells[index]!)] : []));
 
+/** Its last closing round is made, no other is allowed, and it is not shown that nothing moves any more. */
+export function isUnsettled(joint: Pick<JointState, 'steps' | 'cells' | 'next'>): boolean {
+  const last = closingRounds(joint).at(-1);
+  return last !== undefined && !joint.next && last.isPulled && last.isWhole && !last.isStill;
+}
+
 function closingRound(step: Step, stillDeg: number, cells: readonly CellState[]): ClosingRound {
   const turnedDeg = cells.map(turnedOn);
   const found = cells.map((cell, index) => ({ position: index + 1, cell, deg: turnedDeg[index] }));

@@ -4,7 +4,7 @@ import { stepAt } from '../procedure/step.ts';
 import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import { showAngle, showTorque } from '../quantity/show-quantity.ts';
-import { type ClosingRound, closingRounds } from './closing.ts';
+import { type ClosingRound, closingRounds, isUnsettled } from './closing.ts';
 import type { Block, Fact, TableBlock } from './document.ts';
 import { spans } from './document-attempts.ts';
 import type { JobJoint } from './entry.ts';
@@ -53,9 +53,13 @@ function figures(label: string, told: PlannedFigures, language: Language): reado
     minutes: figure(told.minutes, language),
     moment: figure(told.momentNm, language),
   });
-  if (told.spread95 === undefined) return [{ label, value }];
-  const scatter = say(language, 'plan.figures-scatter', { spread: percent(told.spread95, language) });
-  return [{ label, value: `${value}; ${scatter}` }];
+  const gap =
+    told.gapMm === undefined ? [] : [say(language, 'plan.figures-gap', { gap: figure(told.gapMm, language) })];
+  const scatter =
+    told.spread95 === undefined
+      ? []
+      : [say(language, 'plan.figures-scatter', { spread: percent(told.spread95, language) })];
+  return [{ label, value: [[value, ...gap].join(', '), ...scatter].join('; ') }];
 }
 
 /** Every pull of the rounds that have targets of their own, in order. */
@@ -122,19 +126,22 @@ export function closingBlocks({ ref }: JobJoint, state: JointState, language: La
         })),
       })),
     },
-    closingNote(pulled.at(-1)!, language),
+    closingNote(pulled.at(-1)!, isUnsettled(state), language),
   ];
 }
 
-function closingNote(last: ClosingRound, language: Language): Block {
+function closingNote(last: ClosingRound, hasNoFurther: boolean, language: Language): Block {
   const limit = showAngle(last.stillDeg, language);
   if (last.isStill) {
     return { kind: 'note', tone: 'notice', title: say(language, 'closing.still', { limit }), lines: [] };
   }
   const lines = [
-    ...(last.moved.length > 0 ? [say(language, 'closing.moved', { positions: spans(last.moved), limit })] : []),
+    ...(last.moved.length > 0
+      ? [say(language, hasNoFurther ? 'closing.moved-last' : 'closing.moved', { positions: spans(last.moved), limit })]
+      : []),
     ...(last.untold.length > 0 ? [say(language, 'closing.untold', { positions: spans(last.untold) })] : []),
     ...(last.isWhole ? [] : [say(language, 'closing.unfinished')]),
+    ...(hasNoFurther ? [say(language, 'closing.no-further')] : []),
   ];
   return { kind: 'note', tone: 'doubt', title: say(language, 'closing.due'), lines };
 }

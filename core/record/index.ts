@@ -7,7 +7,7 @@ export {
   certificateDocument,
 } from './certificate-document.ts';
 export { type ChainHead, chain, headAfter, type Link, links, startOfChain } from './chain.ts';
-export { type ClosingRound, closingRounds, isLeftOut } from './closing.ts';
+export { type ClosingRound, closingRounds, isLeftOut, isUnsettled } from './closing.ts';
 export * from './command.ts';
 export { decide } from './decide.ts';
 export type { DecisionContext } from './decision-context.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkJoint } from '../joint/check.ts';
 import { type JointContent, jointContentSchema } from '../joint/joint.ts';
 import { elasticInteraction } from '../layout/interaction/elastic-interaction.ts';
-import { closingRounds } from './closing.ts';
+import { closingRounds, isUnsettled } from './closing.ts';
 import { recordFile } from './export.ts';
 import { predictedForces } from './predicted-forces.ts';
 import { recordDocument } from './record-document.ts';
@@ -146,6 +146,17 @@ describe('closing rounds', () => {
     expect(job.state.joints[0]!.next).toBeUndefined();
     const text = JSON.stringify(recordDocument(recordFile(job.entries, {}), 'en'));
     expect(text).toContain('Nothing moved further than 2.0°');
+  });
+
+  it('leave a joint unsettled where the last one allowed still moved, and the record prints each turn and says so', () => {
+    const once = pulls(firstRound(), 600, [100, 100, 100, 100], [1, 5, 0.5, 0]);
+    expect(isUnsettled(once.state.joints[0]!)).toBe(false);
+    const twice = pulls(once, 700, [100, 100, 100, 100], [1, 4.5, 0.5, 0]);
+    expect(isUnsettled(twice.state.joints[0]!)).toBe(true);
+    const text = JSON.stringify(recordDocument(recordFile(twice.entries, {}), 'en'));
+    for (const turned of ['5.0°', '4.5°', '0.5°']) expect(text).toContain(turned);
+    expect(text).toContain('No closing round is left: the joint does not settle.');
+    expect(text).not.toContain('Another closing round is due');
   });
 
   it('come back when a pull that showed stillness is set aside', () => {

@@ -94,6 +94,8 @@ interface SpotProps {
 
 function Spot({ spot, look, figureMm }: SpotProps) {
   const { xMm, yMm, radiusMm, labelXMm, labelYMm } = spot;
+  const aside = { xMm: labelXMm - xMm, yMm: labelYMm - yMm };
+  const [markX, markY] = look.force ? [awayFrom(aside.xMm), awayFrom(aside.yMm)] : [MARK_AT, MARK_AT];
   const state = [
     'joint-spot',
     look.isNext ? 'joint-spot-next' : '',
@@ -113,8 +115,8 @@ function Spot({ spot, look, figureMm }: SpotProps) {
           />
           <text
             className="joint-spot-figure"
-            x={labelXMm - xMm}
-            y={labelYMm - yMm}
+            x={FIGURE_OFF * aside.xMm}
+            y={FIGURE_OFF * aside.yMm}
             fontSize={figureMm}
             dy="0.36em"
             textAnchor="middle"
@@ -129,7 +131,7 @@ function Spot({ spot, look, figureMm }: SpotProps) {
       {look.mark ? (
         <path
           className="joint-spot-mark"
-          transform={`translate(${radiusMm * MARK_AT} ${radiusMm * MARK_AT})`}
+          transform={`translate(${radiusMm * markX} ${radiusMm * markY})`}
           d={verdictMark(look.mark, radiusMm)}
         />
       ) : null}
@@ -141,6 +143,10 @@ const RING = 1.32;
 const BAR = 0.22;
 const BAR_AT = 1 - BAR / 2;
 const MARK_AT = 0.75;
+/** Figures keep clear of the ring round the next one. */
+const FIGURE_OFF = 1.12;
+/** Where a figure stands beside the head the mark goes to the other side of it. */
+const awayFrom = (offMm: number): number => (offMm > 0 ? -MARK_AT : MARK_AT);
 /** Steps of the order that are drawn: more would cover the joint. */
 const STEPS_SHOWN = 4;
 

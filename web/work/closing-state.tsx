@@ -1,6 +1,6 @@
 import type { Step } from '@clampwright/core/procedure';
 import { showAngle } from '@clampwright/core/quantity';
-import { type ClosingRound, closingRounds, type JointState } from '@clampwright/core/record';
+import { type ClosingRound, closingRounds, isUnsettled, type JointState } from '@clampwright/core/record';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { Notice } from '../parts/notice.tsx';
@@ -17,11 +17,17 @@ export function ClosingState({ joint, step }: ClosingStateProps) {
   const rounds = closingRounds(joint);
   const last = rounds.findLast(({ isPulled }) => isPulled);
   if (!last) return step.closing ? <ClosingWhy stillDeg={step.closing.stillDeg} /> : null;
-  const isOver = last.isWhole && !joint.next;
+  if (isUnsettled(joint)) {
+    return (
+      <Notice kind="alarm" title={t('closing.not-settling')} isLive>
+        <p>{t('closing.ask-lead')}</p>
+        <ClosingWords round={last} isLast />
+      </Notice>
+    );
+  }
   return (
     <Notice kind={last.isWhole && !last.isStill ? 'caution' : 'plain'} title={t('closing.title')} isLive={last.isWhole}>
       <ClosingWords round={last} />
-      {isOver && !last.isStill ? <p>{t('closing.ask-lead')}</p> : null}
     </Notice>
   );
 }
@@ -32,7 +38,13 @@ function ClosingWhy({ stillDeg }: { readonly stillDeg: number }) {
   return <Notice kind="plain" title={t('closing.why', { limit: showAngle(stillDeg, language) })} />;
 }
 
-function ClosingWords({ round }: { readonly round: ClosingRound }) {
+interface ClosingWordsProps {
+  readonly round: ClosingRound;
+  /** No closing round may follow. */
+  readonly isLast?: boolean;
+}
+
+function ClosingWords({ round, isLast = false }: ClosingWordsProps) {
   const { t } = useTranslation();
   const language = useLanguage();
   const limit = showAngle(round.stillDeg, language);
@@ -44,7 +56,9 @@ function ClosingWords({ round }: { readonly round: ClosingRound }) {
       {farthest ? (
         <p>{t('closing.turned', { most: showAngle(farthest.deg, language), position: farthest.position })}</p>
       ) : null}
-      {round.moved.length > 0 ? <p>{t('closing.moved', { limit, positions: round.moved.join(', ') })}</p> : null}
+      {round.moved.length > 0 ? (
+        <p>{t(isLast ? 'closing.moved-last' : 'closing.moved', { limit, positions: round.moved.join(', ') })}</p>
+      ) : null}
       {round.untold.length > 0 ? <p>{t('closing.untold', { positions: round.untold.join(', ') })}</p> : null}
     </>
   );

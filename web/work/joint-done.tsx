@@ -1,4 +1,4 @@
-import type { JointState } from '@clampwright/core/record';
+import { isUnsettled, type JointState } from '@clampwright/core/record';
 import { Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
 import type { JobInHand } from '../jobs/job-in-hand.ts';
@@ -17,7 +17,7 @@ export function JointDone({ job, joint }: JointDoneProps) {
   const label = sheet.joints.find(({ ref }) => ref === next?.ref)?.label ?? '';
   return (
     <section className="joint-done" aria-live="polite">
-      <h2 className="joint-done-title">{t('done.title')}</h2>
+      <h2 className="joint-done-title">{t(isUnsettled(joint) ? 'done.unsettled' : 'done.title')}</h2>
       <p>{t(next ? 'done.text-next' : `done.text-last.${status}`)}</p>
       {next ? (
         <Link

@@ -48,7 +48,7 @@ export function qualityOf(places: readonly Place[], rounds: readonly PulledRound
     momentNm: balance.largestNmm / 1000,
     momentAtPull: balance.largestAt,
     offCentreMm: balance.largestNmm / (places.length * work.targetN),
-    ...(work.bedNPerMm === undefined ? {} : { gapMm: gapOf(places, balance.largest, work.bedNPerMm) }),
+    ...(work.bedNPerMm === undefined ? {} : { gapMm: tiltGapMm(places, balance.largest, work.bedNPerMm) }),
   };
 }
 
@@ -93,8 +93,12 @@ function aboutMean(places: readonly Place[]): readonly (readonly [number, number
   return places.map((place) => [place.xMm - xMm, place.yMm - yMm]);
 }
 
-/** A stiff part on equal springs tilts by the moment; the gap is the difference between its highest and lowest place. */
-function gapOf(places: readonly Place[], [momentX, momentY]: readonly [number, number], bedNPerMm: number): number {
+/** A stiff part on equal springs tilts by the moment, N·mm; the gap is its highest less its lowest place, mm. */
+export function tiltGapMm(
+  places: readonly Place[],
+  [momentX, momentY]: readonly [number, number],
+  bedNPerMm: number,
+): number {
   const spots = aboutMean(places);
   let [xx, xy, yy] = [0, 0, 0];
   for (const [x, y] of spots) {

@@ -35,7 +35,6 @@ export function PlanFields(props: PlanFieldsProps) {
     <>
       <div className="field-row">
         <Select
-          size="narrow"
           label={t('plan.stage')}
           value={String(plan.stage)}
           options={stages.flatMap((stage, index) =>
@@ -68,9 +67,10 @@ export function PlanFields(props: PlanFieldsProps) {
           hint={t('plan.wrenches-hint')}
           value={String(plan.wrenches)}
           options={['1', '2', '3', '4'].map((value) => ({ value, label: value }))}
-          onChange={(wrenches) => onChange({ wrenches: Number(wrenches) })}
+          onChange={(wrenches) => onChange(withWrenches(plan, Number(wrenches)))}
         />
       </div>
+      {plan.wrenches > 1 ? <Notice kind="plain" title={t('plan.for-one-wrench', { wrenches: plan.wrenches })} /> : null}
       <PlaceProblems place="plan.order" />
       <TargetFields {...props} />
       <div className="field-row">
@@ -81,6 +81,12 @@ export function PlanFields(props: PlanFieldsProps) {
     </>
   );
 }
+
+/** An order made for one wrench says nothing of several: they begin with the grouped star. */
+const withWrenches = ({ method }: PlanForm, wrenches: number): Partial<PlanForm> => ({
+  wrenches,
+  ...(wrenches > 1 && (method === 'own' || method === 'searched') ? { method: 'star' as const } : {}),
+});
 
 function TargetFields(props: PlanFieldsProps) {
   const { plan, onChange } = props;
@@ -132,7 +138,7 @@ function TargetFields(props: PlanFieldsProps) {
           />
         )}
       </div>
-      {targets === 'shares' ? <SearchLine {...props} /> : null}
+      {targets === 'shares' && plan.wrenches === 1 ? <SearchLine {...props} /> : null}
     </>
   );
 }

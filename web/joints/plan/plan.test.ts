@@ -105,6 +105,18 @@ describe('a plan of rounds', () => {
     expect(wantedOf({ ...PLAN, ...part }).faults).toEqual(fields);
   });
 
+  // A stiff ring on eight even springs: its second moment is n r²/2 about any axis, so it tilts by 2 M / (k n r²).
+  it('tells the gap that the largest imbalance opens on the gasket', () => {
+    const { wanted } = wantedOf(PLAN);
+    const star = wanted && playStar(wanted);
+    if (!star?.ok) throw new Error('not played');
+    const { momentNm, gapMm } = star.value.figures;
+    const bedNPerMm = (400 * (Math.PI / 4) * (210 ** 2 - 170 ** 2)) / 2 / 8;
+    const acrossMm = (240 * (2 * momentNm * 1000)) / (bedNPerMm * 8 * 120 ** 2);
+    expect(gapMm).toBeLessThanOrEqual(acrossMm * (1 + 1e-9));
+    expect(gapMm).toBeGreaterThanOrEqual(acrossMm * Math.cos(Math.PI / 8) * (1 - 1e-9));
+  });
+
   it('begins with the force of K = 0.2', () => {
     expect(usualForceKN(140, { thread: 'M16x1.5' })).toBeCloseTo(43.75, 10);
     expect(usualForceKN(140, { thread: '3/8-16 UNC' })).toBeUndefined();

@@ -53,6 +53,9 @@ export function PlansBeside({ wanted, mine, star, scatter }: PlansBesideProps) {
         ) : null}
       </div>
       <p className="soft small">{t('plan.line')}</p>
+      {plans.some(({ figures }) => figures.gapMm !== undefined) ? (
+        <p className="soft small">{t('plan.gap-assumed')}</p>
+      ) : null}
       <StepControls steps={steps} />
       <ScatterTable wanted={wanted} scatter={scatter} />
     </>

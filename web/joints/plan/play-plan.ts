@@ -2,12 +2,15 @@ import { ok, type Result } from '@clampwright/core/failure';
 import type { PlannedFigures } from '@clampwright/core/joint';
 import {
   elasticInteraction,
+  type InteractionModel,
   type Layout,
   orderOf,
   orderRequestSchema,
+  type Place,
   places,
   roundTargets,
   roundTargetsRequestSchema,
+  tiltGapMm,
 } from '@clampwright/core/layout';
 import type { PlanWanted } from './plan-form.ts';
 
@@ -119,7 +122,7 @@ function played(wanted: PlanWanted, rounds: readonly PlanRound[]): Result<Played
     spread: answer.value.spread,
     pulls: answer.value.pulls,
     minutes: minutesFor(wanted, rounds),
-    momentNm: largestMomentNm(wanted.layout, steps),
+    ...imbalanceOf(wanted, steps),
   };
   return ok({ rounds, steps, finalN: answer.value.finalN, figures });
 }
@@ -142,21 +145,39 @@ function minutesFor({ layout, finalN, wrenches, secondsPerPull }: PlanWanted, ro
   return answer.ok ? (answer.value.quality?.minutes ?? 0) : 0;
 }
 
-/** Of the clamp forces about the middle of all positions, the largest on the way, N·m. */
-export function largestMomentNm(layout: Layout, steps: readonly PulledStep[]): number {
+/** Of the clamp forces about the middle of all positions, the largest on the way, and the gap it opens. */
+function imbalanceOf(
+  { layout, neighbours }: PlanWanted,
+  steps: readonly PulledStep[],
+): Pick<PlannedFigures, 'momentNm' | 'gapMm'> {
   const all = places(layout);
+  const largest = largestMoment(all, steps);
+  const momentNm = Math.hypot(...largest) / 1000;
+  const bedNPerMm = bedUnderEach(neighbours.model);
+  return { momentNm, ...(bedNPerMm === undefined ? {} : { gapMm: tiltGapMm(all, largest, bedNPerMm) }) };
+}
+
+/** N·mm about both axes, at its largest. */
+export function largestMoment(all: readonly Place[], steps: readonly PulledStep[]): readonly [number, number] {
   const middleX = all.reduce((sum, { xMm }) => sum + xMm, 0) / all.length;
   const middleY = all.reduce((sum, { yMm }) => sum + yMm, 0) / all.length;
-  let largest = 0;
+  let largest: readonly [number, number] = [0, 0];
   for (const { forcesN } of steps) {
     let [x, y] = [0, 0];
     for (const [index, { xMm, yMm }] of all.entries()) {
       x += (forcesN[index] ?? 0) * (xMm - middleX);
       y += (forcesN[index] ?? 0) * (yMm - middleY);
     }
-    largest = Math.max(largest, Math.hypot(x, y));
+    if (Math.hypot(x, y) > Math.hypot(...largest)) largest = [x, y];
   }
-  return largest / 1000;
+  return largest;
+}
+
+/** Stiffness of a gasket under each position, N/mm, as it is first pressed; known of a pair of flanges alone. */
+function bedUnderEach(model: InteractionModel | undefined): number | undefined {
+  if (model?.kind !== 'ring') return undefined;
+  const areaMm2 = (Math.PI / 4) * (model.gasketOuterMm ** 2 - model.gasketInnerMm ** 2);
+  return (model.gasketMPa * areaMm2) / model.gasketThicknessMm / model.count;
 }
 
 /** A layout in the words of the request for an order. */

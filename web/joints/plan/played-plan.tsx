@@ -54,6 +54,7 @@ function PlanFigures({ plan: { figures } }: { readonly plan: PlayedPlan }) {
         { label: t('plan.pulls'), value: String(figures.pulls) },
         { label: t('plan.minutes'), value: show(figures.minutes) },
         { label: t('plan.moment'), value: `${show(figures.momentNm)}\u00a0N·m` },
+        ...(figures.gapMm === undefined ? [] : [{ label: t('plan.gap'), value: `${show(figures.gapMm, 2)}\u00a0mm` }]),
       ]}
     />
   );
