@@ -1,32 +1,14 @@
 import { z } from 'zod';
 import { RUN_RULES } from '../statistics/control-chart.ts';
 import { INTERVAL_METHODS, calibrationInterval as intervalOf } from '../wrench/interval/calibration-interval.ts';
-import { CLOCKS } from '../wrench/interval/history.ts';
+import { CLOCKS, foundSchema } from '../wrench/interval/history.ts';
 import { RELIABILITY_MODELS } from '../wrench/interval/reliability.ts';
 import { calculation } from './calculation.ts';
 import { warningsField } from './tightened-fields.ts';
 
 const days = (what: string) => z.number().positive().max(36_500).describe(`${what}, days`);
 const pulls = (what: string) => z.number().positive().max(1e8).describe(`${what}, pulls`);
-const percent = (what: string) => z.number().min(-100).max(100).describe(`${what}, percent`);
 const basis = z.enum(['fitted', 'adjusted', 'kept', 'by-use', 'no-failure']);
-
-const found = z.strictObject({
-  days: days('days since the calibration before'),
-  pulls: pulls('pulls since the calibration before').optional(),
-  found: z.enum(['in', 'out']).describe('how the wrench was found, before it was adjusted'),
-  goodAtDays: days('day of the last check between that was still good').optional(),
-  goodAtPulls: pulls('pull of the last check between that was still good').optional(),
-  foundPercent: percent('deviation found, for the control chart').optional(),
-  leftPercent: percent('deviation left by the calibration before, for the control chart; 0 when left out').optional(),
-  howMany: z
-    .number()
-    .int()
-    .min(1)
-    .max(1_000_000)
-    .describe('how many calibrations like this; 1 when left out')
-    .optional(),
-});
 
 export const calibrationInterval = calculation({
   name: 'calibration-interval',
@@ -44,7 +26,7 @@ export const calibrationInterval = calculation({
   input: z.strictObject({
     method: z.enum(INTERVAL_METHODS).describe('method of ILAC-G24 / OIML D 10'),
     history: z
-      .array(found)
+      .array(foundSchema)
       .min(1)
       .max(10_000)
       .describe('calibrations, the oldest first; of one wrench, or of wrenches of one kind used alike'),

@@ -1,6 +1,7 @@
 import { failed, invalid, ok } from '@clampwright/core/failure';
 import { beforeUseCheckSchema, wrenchSchema } from '@clampwright/core/wrench';
 import { z } from 'zod';
+import { historyOf, historyOfKind } from '../care/histories.ts';
 import { anybody, onlyFor } from './access.ts';
 import { simulatedComparisonSchema, whereaboutsSchema, wrenchCareSchema } from './contract.ts';
 import { json } from './gives.ts';
@@ -15,7 +16,8 @@ export const showCare = route({
   access: anybody,
   takes: z.object({ params: wrenchParams }),
   gives: json(wrenchCareSchema),
-  handle: async ({ params: { id } }, { store: { wrenches, care, pulls } }) => {
+  handle: async ({ params: { id } }, { store }) => {
+    const { wrenches, care, pulls } = store;
     const wrench = await wrenches.get(id);
     if (!wrench.ok) return wrench;
     const summaries = await wrenches.calibrations(id);
@@ -28,6 +30,10 @@ export const showCare = route({
     if (!recalls.ok) return recalls;
     const pullsSince = await pulls.count(id, { after: wrench.value.calibration?.calibratedOn });
     if (!pullsSince.ok) return pullsSince;
+    const history = await historyOf(wrench.value, store);
+    if (!history.ok) return history;
+    const historyAlike = await historyOfKind(wrench.value, store);
+    if (!historyAlike.ok) return historyAlike;
     return ok({
       wrench: wrench.value,
       summaries: summaries.value,
@@ -35,6 +41,8 @@ export const showCare = route({
       checks: checks.value,
       recalls: recalls.value,
       pullsSince: pullsSince.value,
+      history: history.value,
+      historyAlike: historyAlike.value,
     });
   },
 });

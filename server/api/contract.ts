@@ -17,6 +17,7 @@ import {
   calibrationSchema,
   calibrationSummarySchema,
   extensionSchema,
+  foundSchema,
   pullInDoubtSchema,
   recallSchema,
   recheckSchema,
@@ -175,6 +176,9 @@ export const wrenchCareSchema = z.strictObject({
   recalls: z.array(recallSchema),
   /** Pulls since the last calibration. */
   pullsSince: z.number().int(),
+  /** How it was found, calibration by calibration, and the same of every wrench of its type and class. */
+  history: z.array(foundSchema).readonly(),
+  historyAlike: z.array(foundSchema).readonly(),
 });
 export type WrenchCare = z.infer<typeof wrenchCareSchema>;
 

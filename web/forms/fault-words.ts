@@ -35,6 +35,7 @@ export function useFaultWords(): (finding: Fault['finding']) => string {
         case 'lower-above-upper':
         case 'below-zero':
         case 'due-before':
+        case 'to-come':
         case 'pin':
         case 'pin-differs':
         case 'positive':

@@ -15,6 +15,7 @@ export type FormFinding =
   | { readonly kind: 'lower-above-upper' }
   | { readonly kind: 'below-zero' }
   | { readonly kind: 'due-before' }
+  | { readonly kind: 'to-come' }
   | { readonly kind: 'pin' }
   | { readonly kind: 'pin-differs' }
   /** What a joint's own check found before its release. */

@@ -49,6 +49,14 @@ export function AdapterDialog({ onClose }: { readonly onClose: () => void }) {
           value={form.angle}
           onChange={(angle) => set({ angle })}
         />
+        <FormFigure
+          field="lengthStandardUncertaintyMm"
+          label={t('adapter.length-uncertainty')}
+          hint={t('adapter.length-uncertainty-hint')}
+          unit="mm"
+          value={form.lengthUncertainty}
+          onChange={(lengthUncertainty) => set({ lengthUncertainty })}
+        />
       </div>
     </EntryDialog>
   );

@@ -56,6 +56,14 @@ export function ExtensionDialog({ onClose }: { readonly onClose: () => void }) {
           options={TORQUE_UNITS.map((unit) => ({ value: unit, label: `${unit}/°` }))}
           onChange={(unit) => set({ unit })}
         />
+        <FormFigure
+          field="stiffnessStandardUncertaintyPercent"
+          label={t('extension.stiffness-uncertainty')}
+          hint={t('extension.stiffness-uncertainty-hint')}
+          unit="%"
+          value={form.stiffnessUncertainty}
+          onChange={(stiffnessUncertainty) => set({ stiffnessUncertainty })}
+        />
       </div>
     </EntryDialog>
   );

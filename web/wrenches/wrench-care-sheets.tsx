@@ -5,6 +5,7 @@ import { CalibrationDialog } from './calibration-dialog.tsx';
 import { CheckDialog } from './check-dialog.tsx';
 import { ChecksSheet } from './checks-sheet.tsx';
 import { DeviationHistory } from './history/deviation-history.tsx';
+import { IntervalSheet } from './interval/interval-sheet.tsx';
 import { KeptCalibrations } from './kept-calibrations.tsx';
 import { mayKeep } from './may-keep.ts';
 import { WhereaboutsDialog } from './whereabouts-dialog.tsx';
@@ -26,6 +27,7 @@ export function WrenchCareSheets({ care }: { readonly care: WrenchCare }) {
         mayCalibrate={may.calibrate}
       />
       <DeviationHistory care={care} />
+      <IntervalSheet care={care} />
       <ChecksSheet care={care} onAdd={() => setOpen('check')} />
       <KeptCalibrations care={care} mayRecall={may.register} />
       {open === 'check' ? <CheckDialog wrench={care.wrench} onClose={close} /> : null}

@@ -1,8 +1,10 @@
-import { isTorqueUnit, unitsOf } from '@clampwright/core/quantity';
+import { isTorqueUnit, showNumber, unitsOf } from '@clampwright/core/quantity';
+import { DIRECTIONS, DRIVES_MM } from '@clampwright/core/wrench';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { FormFigure, FormText } from '../forms/fields.tsx';
+import { useNow } from '../parts/now.ts';
 import { Select } from '../parts/select.tsx';
 import { newIdentity } from '../work/identity.ts';
 import { EntryDialog } from './entry-dialog.tsx';
@@ -10,6 +12,7 @@ import { BLANK_WRENCH, readWrench, type WrenchForm } from './form/wrench-form.ts
 
 const TORQUE_UNITS = unitsOf('torque').filter(isTorqueUnit);
 const TYPES = ['I', 'II'] as const;
+const USES = [...DIRECTIONS, 'both'] as const;
 const LENGTH_UNITS = ['mm', 'in'] as const;
 const CONNECTIONS = ['typed', 'simulated', 'serial'] as const;
 
@@ -23,8 +26,9 @@ export function WrenchDialog({ onClose }: { readonly onClose: () => void }) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const [id] = useState(newIdentity);
+  const today = useNow().toISOString().slice(0, 10);
   const [form, setForm] = useState(BLANK_WRENCH);
-  const { value, faults } = readWrench(form, id, language);
+  const { value, faults } = readWrench(form, id, language, today);
   const set = (part: Partial<WrenchForm>) => setForm((before) => ({ ...before, ...part }));
   return (
     <EntryDialog
@@ -36,6 +40,7 @@ export function WrenchDialog({ onClose }: { readonly onClose: () => void }) {
     >
       <PlateFields form={form} onChange={set} />
       <RangeFields form={form} onChange={set} />
+      <MakeFields form={form} onChange={set} />
       <ConnectionFields form={form} onChange={set} />
     </EntryDialog>
   );
@@ -116,6 +121,43 @@ function RangeFields({ form, onChange }: PartProps) {
         unit="°"
         value={form.angleResolution}
         onChange={(angleResolution) => onChange({ angleResolution })}
+      />
+    </div>
+  );
+}
+
+function MakeFields({ form, onChange }: PartProps) {
+  const { t } = useTranslation('lead');
+  const language = useLanguage();
+  return (
+    <div className="field-row">
+      <Select
+        label={t('wrench.directions')}
+        value={form.directions}
+        options={USES.map((value) => ({ value, label: t(`wrench.directions-${value}`) }))}
+        onChange={(directions) => onChange({ directions })}
+      />
+      <Select
+        size="narrow"
+        label={t('wrench.drive')}
+        value={form.drive}
+        options={[
+          ...DRIVES_MM.map((size) => ({
+            value: `${size}` as const,
+            label: `□ ${showNumber(size, language)}\u00a0mm`,
+          })),
+          { value: 'other' as const, label: t('wrench.drive-other') },
+        ]}
+        onChange={(drive) => onChange({ drive })}
+      />
+      <FormText
+        type="date"
+        size="narrow"
+        field="madeOn"
+        label={t('wrench.made-on')}
+        hint={t('wrench.made-on-hint')}
+        value={form.madeOn}
+        onChange={(madeOn) => onChange({ madeOn })}
       />
     </div>
   );

@@ -1,19 +1,28 @@
+import { z } from 'zod';
 import type { Observation } from '../../statistics/censored-fit.ts';
 
+const days = (what: string) => z.number().positive().max(36_500).describe(`${what}, days`);
+const pulls = (what: string) => z.number().positive().max(1e8).describe(`${what}, pulls`);
+const percent = (what: string) => z.number().min(-100).max(100).describe(`${what}, percent`);
+
 /** One calibration: how long and how hard the wrench was used since the last one, and how it was found. */
-export interface Found {
-  readonly days: number;
-  readonly pulls?: number | undefined;
-  readonly found: 'in' | 'out';
-  /** The last day, and pull, at which a check between the calibrations was still good. */
-  readonly goodAtDays?: number | undefined;
-  readonly goodAtPulls?: number | undefined;
-  /** Deviation found, and the one left by the calibration before, percent. */
-  readonly foundPercent?: number | undefined;
-  readonly leftPercent?: number | undefined;
-  /** How many like this. */
-  readonly howMany?: number | undefined;
-}
+export const foundSchema = z.strictObject({
+  days: days('days since the calibration before'),
+  pulls: pulls('pulls since the calibration before').optional(),
+  found: z.enum(['in', 'out']).describe('how the wrench was found, before it was adjusted'),
+  goodAtDays: days('day of the last check between that was still good').optional(),
+  goodAtPulls: pulls('pull of the last check between that was still good').optional(),
+  foundPercent: percent('deviation found, for the control chart').optional(),
+  leftPercent: percent('deviation left by the calibration before, for the control chart; 0 when left out').optional(),
+  howMany: z
+    .number()
+    .int()
+    .min(1)
+    .max(1_000_000)
+    .describe('how many calibrations like this; 1 when left out')
+    .optional(),
+});
+export type Found = z.infer<typeof foundSchema>;
 
 export const CLOCKS = ['days', 'pulls'] as const;
 /** What the interval is counted in. */

@@ -9,6 +9,7 @@ import { useNow } from '../../parts/now.ts';
 import { Sheet } from '../../parts/sheet.tsx';
 import { Trouble } from '../../parts/states.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { DueChoice } from '../interval/due-choice.tsx';
 import { useCareEntry } from '../use-care-entry.ts';
 import { JudgedRuns, RefusedReadings } from './judged-runs.tsx';
 import { KeptCalibration } from './kept-calibration.tsx';
@@ -60,6 +61,14 @@ export function FinishSheet({
     <Sheet title={t(session.left ? 'care.result-left' : 'care.result-found')}>
       {judged?.ok ? <JudgedRuns runs={judged.value.left ?? judged.value.found} /> : null}
       {judged && !judged.ok ? <RefusedReadings failure={judged.failure} /> : null}
+      {judged?.ok && calibration ? (
+        <DueChoice
+          wrenchId={wrench.id}
+          calibration={calibration}
+          dueOn={session.setUp.dueOn}
+          onChange={(dueOn) => onChange({ ...session, setUp: { ...session.setUp, dueOn } })}
+        />
+      ) : null}
       <TextField isLong label={t('care.note')} value={note} onChange={setNote} />
       {entry.isError ? <Trouble error={entry.error} /> : null}
       <div className="dialog-actions">

@@ -1,5 +1,5 @@
 import { convert, type Language, type TorqueUnit } from '@clampwright/core/quantity';
-import type { Wrench } from '@clampwright/core/wrench';
+import { DIRECTIONS, type Direction, DRIVES_MM, type Wrench } from '@clampwright/core/wrench';
 import type { Fault } from '../../forms/fault.ts';
 import { type Reader, readerIn } from '../../forms/reader.ts';
 import { whole } from '../../forms/whole.ts';
@@ -19,6 +19,11 @@ export interface WrenchForm {
   readonly angleResolution: string;
   readonly lever: string;
   readonly lengthUnit: LengthUnit;
+  /** ISO 8601 day, as a date field gives it; empty: not known. */
+  readonly madeOn: string;
+  readonly directions: Direction | 'both';
+  /** Nominal size of the square, mm; `other` where it is none of the standard ones. */
+  readonly drive: `${(typeof DRIVES_MM)[number]}` | 'other';
   readonly connection: Wrench['connection']['kind'];
   readonly path: string;
 }
@@ -35,6 +40,9 @@ export const BLANK_WRENCH: WrenchForm = {
   angleResolution: '',
   lever: '',
   lengthUnit: 'mm',
+  madeOn: '',
+  directions: 'clockwise',
+  drive: 'other',
   connection: 'typed',
   path: '',
 };
@@ -50,8 +58,8 @@ export const reading = <T>(value: T | undefined, reader: Reader): FormReading<T>
   faults: reader.faults,
 });
 
-/** The wrench that stands in the form. */
-export function readWrench(form: WrenchForm, id: string, language: Language): FormReading<Wrench> {
+/** The wrench that stands in the form; `today` is an ISO 8601 day. */
+export function readWrench(form: WrenchForm, id: string, language: Language, today: string): FormReading<Wrench> {
   const reader = readerIn(language);
   const lowestNm = reader.torqueNm('lowestNm', form.lowest, form.unit);
   const highestNm = reader.torqueNm('highestNm', form.highest, form.unit);
@@ -72,9 +80,20 @@ export function readWrench(form: WrenchForm, id: string, language: Language): Fo
       ? { angleResolutionDeg: reader.number('angleResolutionDeg', form.angleResolution, { isPositive: true, to: 90 }) }
       : {}),
     leverMm: readLengthMm(reader, 'leverMm', form.lever, form.lengthUnit),
+    ...readMake(form, reader, today),
     connection: readConnection(form, reader),
   });
   return reading(wrench, reader);
+}
+
+function readMake({ madeOn, directions, drive }: WrenchForm, reader: Reader, today: string) {
+  if (madeOn > today) reader.fault('madeOn', { kind: 'to-come' });
+  const driveMm = DRIVES_MM.find((size) => String(size) === drive);
+  return {
+    directions: DIRECTIONS.filter((direction) => directions === 'both' || directions === direction),
+    ...(driveMm === undefined ? {} : { driveMm }),
+    ...(madeOn === '' ? {} : { madeOn }),
+  };
 }
 
 /** A length above 0, mm. */
