@@ -48,7 +48,11 @@ describe('a record of the closed job', () => {
   });
 
   it.each([
-    ['a reading', /"torqueNm":(\d)/, /Entry \d+ \(pull\): \/body\/pull\/reading\/torqueNm now reads \d/],
+    [
+      'a reading',
+      /"reading":\{[^}]*"torqueNm":(\d)/,
+      /Entry \d+ \(pull\): \/body\/pull\/reading\/torqueNm now reads \d/,
+    ],
     ['what the wrench showed', /"torque":\{"text":"(\d)/, /Entry \d+ \(pull\): \/body\/pull\/shown\/torque\/text now/],
     ['a verdict', /"verdict":"w(i)thin"/, /judgement\.verdict is not as a record has it: “wjthin”/],
     ['a limit', /"lowerNm":(\d)/, /Entry 1 \(opened\): \S+\/lowerNm now reads/],

@@ -31,6 +31,7 @@ export function FinishSheet({
   const person = usePerson();
   const [note, setNote] = useState('');
   const [isKept, setKept] = useState(false);
+  const [isDueFit, setDueFit] = useState(true);
   const entry = useCareEntry();
   const today = useNow().toISOString().slice(0, 10);
   const whole = (by: string) => calibrationOf(session, plan, reference, { by, today, language, note });
@@ -66,13 +67,21 @@ export function FinishSheet({
           wrenchId={wrench.id}
           calibration={calibration}
           dueOn={session.setUp.dueOn}
-          onChange={(dueOn) => onChange({ ...session, setUp: { ...session.setUp, dueOn } })}
+          onChange={(dueOn) => {
+            setDueFit(dueOn !== undefined);
+            if (dueOn !== undefined) onChange({ ...session, setUp: { ...session.setUp, dueOn } });
+          }}
         />
       ) : null}
       <TextField isLong label={t('care.note')} value={note} onChange={setNote} />
       {entry.isError ? <Trouble error={entry.error} /> : null}
       <div className="dialog-actions">
-        <Button kind="primary" size="work" isDisabled={!judged?.ok || entry.isPending} onPress={() => void keep()}>
+        <Button
+          kind="primary"
+          size="work"
+          isDisabled={!judged?.ok || !isDueFit || entry.isPending}
+          onPress={() => void keep()}
+        >
           {t('care.keep-calibration')}
         </Button>
         <Button onPress={back}>{t('care.undo')}</Button>

@@ -16,7 +16,8 @@ interface DueChoiceProps {
   /** Not kept yet: how the wrench was found is known, so it counts. */
   readonly calibration: Calibration;
   readonly dueOn: string;
-  readonly onChange: (dueOn: string) => void;
+  /** The day; undefined: the one that is typed does not do. */
+  readonly onChange: (dueOn: string | undefined) => void;
 }
 
 const BY_HAND = 'by-hand';
@@ -32,7 +33,7 @@ export function DueChoice({ wrenchId, calibration, dueOn, onChange }: DueChoiceP
   const [typed, setTyped] = useState(dueOn);
   const take = (day: string) => {
     setTyped(day);
-    if (day > today) onChange(day);
+    onChange(day > today ? day : undefined);
   };
   const options = [
     { value: 'usual', day: blankCalibration(calibratedOn).dueOn, label: t('interval.usual') },
