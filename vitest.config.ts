@@ -19,6 +19,8 @@ export default defineConfig({
           name: 'unit',
           include: ['*/**/*.test.{ts,tsx}'],
           exclude: [...excluded, '**/*.integration.test.ts', '**/*.browser.test.ts'],
+          // Nothing here waits; a busy machine alone makes a rendered page take longer than the usual five seconds.
+          testTimeout: 20_000,
         },
       },
       {
