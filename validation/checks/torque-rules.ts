@@ -4,6 +4,8 @@ import {
   EN_1090_TORQUES,
   FAA_TORQUES,
   GUIDE_TORQUES,
+  NASA_TORQUES_READ,
+  NASA_TORQUES_RECALLED,
   PCC_1_TORQUES,
   SAE_CLAMPS,
   SAE_SMALL,
@@ -88,24 +90,37 @@ const pcc1 = PCC_1_TORQUES.flatMap(([thread, noncoated, coated]): readonly Check
   ];
 });
 
-const sense = (thread: string, propertyClass: string, torqueLbfIn: number) => () =>
-  String(
-    fieldFrom(
-      'torque-plausibility',
-      { thread, propertyClass, torqueNm: torqueLbfIn * NM_PER_LBF_IN, typedUnit: 'lbf·in' },
-      'assessment',
-    ),
-  );
+const sense = (fastener: object, torqueLbfIn: number) => () => {
+  const input = { ...fastener, torqueNm: torqueLbfIn * NM_PER_LBF_IN, typedUnit: 'lbf·in' };
+  return String(fieldFrom('torque-plausibility', input, 'assessment'));
+};
+
+function senseOfRange(thread: string, propertyClass: string, from: number, to: number, friction?: object) {
+  const fastener = { thread, propertyClass, ...friction };
+  const usual = { value: 'usual', unit: '' };
+  return [
+    check(`${thread} from ${from} lbf·in makes sense`, sense(fastener, from), usual),
+    check(`${thread} to ${to} lbf·in makes sense`, sense(fastener, to), usual),
+    check(`${thread} ${to} lbf·in typed as lbf·ft breaks it`, sense(fastener, 12 * to), {
+      value: 'beyond-ultimate',
+      unit: '',
+    }),
+  ];
+}
 
 /** Steel bolts of 125 ksi as in airframes; grade 5 has 120 ksi. */
-const faa = FAA_TORQUES.flatMap(([thread, from, to]): readonly Check[] => [
-  check(`${thread} from ${from} lbf·in makes sense`, sense(thread, 'grade 5', from), { value: 'usual', unit: '' }),
-  check(`${thread} to ${to} lbf·in makes sense`, sense(thread, 'grade 5', to), { value: 'usual', unit: '' }),
-  check(`${thread} ${to} lbf·in typed as lbf·ft breaks it`, sense(thread, 'grade 5', 12 * to), {
-    value: 'beyond-ultimate',
-    unit: '',
-  }),
-]);
+const faa = FAA_TORQUES.flatMap(([thread, from, to]) => senseOfRange(thread, 'grade 5', from, to));
+
+/** The table takes the root of the sharp thread, d − 1.299·P. */
+const rootAreaIn2 = (thread: string) =>
+  ((Math.PI / 4) * (of(thread, 'majorDiameterMm') - 1.299038 * of(thread, 'pitchMm')) ** 2) / MM2_PER_IN2;
+
+/** At the table's own frictions; the torques come out at 43 to 49 and 64 to 73 ksi on the root area, of 150 ksi. */
+const nasa = (rows: typeof NASA_TORQUES_READ) =>
+  rows.flatMap(([thread, area, from, to]) => [
+    check(`${thread} root area`, () => rootAreaIn2(thread), { value: area, unit: 'in²' }),
+    ...senseOfRange(thread, 'grade 8', from, to, { lowestFriction: 0.12, highestFriction: 0.14 }),
+  ]);
 
 const friction = (input: object, field: string) => () => numberFrom('friction', input, field);
 /** D_b = (12.5 + 9)/2 = 10.75 mm. */
@@ -154,6 +169,16 @@ export const TORQUE_RULE_SOURCES = [
   ),
   describeSource('ASME PCC-1-2013, table 1, as ranges of the nut factor (secondary table)', 'read', pcc1),
   describeSource('FAA AC 43.13-1B, table 7-1, as a range that makes sense', 'read', faa),
+  describeSource(
+    'NASA RP-1228 (1990), class 8 bolts, as a range that makes sense (secondary table)',
+    'read',
+    nasa(NASA_TORQUES_READ),
+  ),
+  describeSource(
+    'NASA RP-1228 (1990), class 8 bolts, larger sizes, as a range that makes sense',
+    'from memory',
+    nasa(NASA_TORQUES_RECALLED),
+  ),
   describeSource('Shigley’s Mechanical Engineering Design, 9th ed., example 8-3', 'from memory', [
     check('3/4-16 UNF, 25 000 lbf, K 0.2', () => shortForm('3/4-16 UNF', 0.2, 25_000 * N_PER_LBF) / NM_PER_LBF_IN, {
       value: '3750',

@@ -177,3 +177,29 @@ export const FAA_TORQUES: FaaRows = [
   ['5/8-11 UNC', 700, 900, 1500],
   ['7/8-9 UNC', 2200, 3000, 4600],
 ];
+
+/** Size, root area in², torque from and to, lbf·in. */
+type NasaRows = readonly (readonly [thread: string, rootArea: string, from: number, to: number])[];
+
+// NASA RP-1228 (Barrett, Fastener Design Manual, 1990), torques for class 8 bolts of 150 ksi, not lubricated, friction 0.12 and 0.14 (secondary table, read).
+export const NASA_TORQUES_READ: NasaRows = [
+  ['#10-24 UNC', '0.0145', 23, 34],
+  ['#10-32 UNF', '0.0175', 29, 43],
+  ['1/4-20 UNC', '0.0269', 54, 81],
+];
+
+// The same table, larger sizes, from memory; each area is π/4·(d − 1.299·P)² as in the rows that were read, each torque lies in their band.
+export const NASA_TORQUES_RECALLED: NasaRows = [
+  ['1/4-28 UNF', '0.0326', 68, 102],
+  ['5/16-18 UNC', '0.0454', 117, 176],
+  ['5/16-24 UNF', '0.0524', 139, 208],
+  ['3/8-16 UNC', '0.0678', 205, 308],
+  ['3/8-24 UNF', '0.0809', 230, 345],
+  ['7/16-14 UNC', '0.0933', 26 * 12, 39 * 12],
+  ['7/16-20 UNF', '0.1090', 31 * 12, 46 * 12],
+  ['1/2-13 UNC', '0.1257', 42 * 12, 64 * 12],
+  ['1/2-20 UNF', '0.1486', 52 * 12, 77 * 12],
+  ['9/16-12 UNC', '0.162', 60 * 12, 90 * 12],
+  ['5/8-11 UNC', '0.2018', 83 * 12, 125 * 12],
+  ['3/4-10 UNC', '0.302', 144 * 12, 216 * 12],
+];
