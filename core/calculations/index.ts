@@ -7,3 +7,4 @@ export {
   inputJsonSchema,
   outputJsonSchema,
 } from './registry.ts';
+export { SUBJECT_OF, SUBJECTS, type Subject } from './subjects.ts';

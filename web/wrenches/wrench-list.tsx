@@ -34,6 +34,9 @@ export function WrenchList({ wrenches, onCalibrate }: WrenchListProps) {
   );
 }
 
+/** An uncertainty is told to two digits at most (JCGM 100:2008, 7.2.6). */
+const PERCENT_DIGITS = 2;
+
 const URGENCY = ['off', 'overdue', 'never', 'soon', 'valid'] as const;
 
 interface WrenchRowProps {
@@ -46,7 +49,7 @@ function WrenchRow({ wrench, today, onCalibrate }: WrenchRowProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const { calibration } = wrench;
-  const figure = (torqueNm: number) => showNumber(Number(torqueNm.toPrecision(4)), language);
+  const figure = (value: number, digits = 4) => showNumber(Number(value.toPrecision(digits)), language);
   return (
     <LedgerRow
       title={
@@ -65,8 +68,8 @@ function WrenchRow({ wrench, today, onCalibrate }: WrenchRowProps) {
               t('wrenches.calibrated', {
                 due: showDate(calibration.dueOn, language),
                 certificate: calibration.certificate,
-                deviation: showNumber(calibration.maximumDeviationPercent, language),
-                uncertainty: showNumber(calibration.expandedUncertaintyPercent, language),
+                deviation: figure(calibration.maximumDeviationPercent, PERCENT_DIGITS),
+                uncertainty: figure(calibration.expandedUncertaintyPercent, PERCENT_DIGITS),
               }),
             ]
           : []),

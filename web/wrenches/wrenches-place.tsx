@@ -27,16 +27,18 @@ export default function WrenchesPlace() {
         <Link className={buttonClass()} to="/wrenches/devices">
           {t('devices.title')}
         </Link>
+        <Link className={buttonClass()} to="/wrenches/references">
+          {t('care.references')}
+        </Link>
+        <Link className={buttonClass()} to="/recalls">
+          {t('care.recalls')}
+        </Link>
         {may.register && toolbox.data ? (
           <Button kind="primary" onPress={() => setOpen({ kind: 'wrench' })}>
             {t('wrenches.register')}
           </Button>
         ) : null}
       </PageHeader>
-      <p className="care-links">
-        <Link to="/wrenches/references">{t('care.references')}</Link>
-        <Link to="/recalls">{t('care.recalls')}</Link>
-      </p>
       {may.register && may.calibrate ? null : (
         <Notice kind="plain" title={may.register ? t('wrenches.calibration-keeper-only') : t('wrenches.keeper-only')} />
       )}
