@@ -5,6 +5,7 @@ import {
   elasticInteraction as playedThrough,
 } from '../layout/interaction/elastic-interaction.ts';
 import { calculation, MAKER_FIRST } from './calculation.ts';
+import { RING_EXAMPLE } from './ring-example.ts';
 
 const newtons = (what: string) => z.number().describe(`${what}, N`);
 
@@ -58,19 +59,7 @@ export const elasticInteraction = calculation({
     assumptions: assumptionsField,
   }),
   example: {
-    model: {
-      kind: 'ring',
-      count: 8,
-      boltCircleMm: 260,
-      outerMm: 290,
-      innerMm: 190,
-      heightMm: 35,
-      gasketOuterMm: 234,
-      gasketInnerMm: 206,
-      gasketThicknessMm: 3,
-      gasketMPa: 350,
-      boltNPerMm: 834_545,
-    },
+    model: RING_EXAMPLE,
     order: [1, 5, 3, 7, 2, 6, 4, 8],
     targetsN: [30_000, 70_000, 100_000],
   },

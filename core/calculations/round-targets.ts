@@ -9,6 +9,7 @@ import {
   INTERACTION_SOURCES,
   matrixField,
 } from './elastic-interaction.ts';
+import { RING_EXAMPLE } from './ring-example.ts';
 import { warningsField } from './tightened-fields.ts';
 
 const share = (what: string) => z.number().describe(what);
@@ -57,19 +58,7 @@ export const roundTargets = calculation({
     assumptions: assumptionsField,
   }),
   example: {
-    model: {
-      kind: 'ring',
-      count: 8,
-      boltCircleMm: 260,
-      outerMm: 290,
-      innerMm: 190,
-      heightMm: 35,
-      gasketOuterMm: 234,
-      gasketInnerMm: 206,
-      gasketThicknessMm: 3,
-      gasketMPa: 350,
-      boltNPerMm: 834_545,
-    },
+    model: RING_EXAMPLE,
     order: [1, 5, 3, 7, 2, 6, 4, 8],
     finalN: 100_000,
     rounds: 2,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { inGroups } from '../layout/in-groups.ts';
 import { sourceFields } from '../layout/interaction/source.ts';
 import { MOST_POSITIONS } from '../layout/layout.ts';
 import { MOST_SHARE, type Stage } from '../procedure/procedure.ts';
@@ -90,6 +91,22 @@ export function orderPlanStands(plan: OrderPlan, stages: readonly Stage[]): bool
       positionShares.every((own, at) => Math.abs(own - shares[at]!) <= LAST_DIGITS)
     );
   });
+}
+
+/**
+ * Positions that the other wrenches pull at the same time as this one, in a round of the plan.
+ *
+ * @param round from 1; the closing rounds behind those of the plan are pulled one by one
+ */
+export function pulledWith(
+  plan: OrderPlan,
+  stages: readonly Stage[],
+  at: { readonly stage: number; readonly round: number; readonly position: number },
+): readonly number[] {
+  const order = plan.rounds[at.round - 1]?.order;
+  if (!order || at.stage !== plan.stage || !orderPlanStands(plan, stages)) return [];
+  const group = inGroups(order, plan.wrenches).find((together) => together.includes(at.position)) ?? [];
+  return group.filter((position) => position !== at.position);
 }
 
 const isSame = (a: readonly number[], b: readonly number[]): boolean =>

@@ -323,6 +323,8 @@ export const english = {
   'plan.by-measured': 'a measured matrix',
   'plan.by-learned': 'a fit to measurements',
   'plan.final-force': 'Clamp force taken for the whole torque',
+  'plan.wrenches': 'Wrenches at once',
+  'plan.together': '{wrenches}; each group of so many positions, in the order of the pulls, begins and ends together',
   'plan.planned': 'The plan, on paper',
   'plan.compared': 'Three star rounds, on paper',
   'plan.figures': 'final spread {spread}, {pulls} pulls, {minutes} min, largest imbalance {moment} N·m',

@@ -332,6 +332,9 @@ export const french: Catalogue = {
   'plan.by-measured': 'une matrice mesurée',
   'plan.by-learned': 'un ajustement sur des mesures',
   'plan.final-force': 'Force de serrage attribuée au couple entier',
+  'plan.wrenches': 'Clés en même temps',
+  'plan.together':
+    '{wrenches}\u00a0; chaque groupe d’autant de positions, dans l’ordre des serrages, commence et finit ensemble',
   'plan.planned': 'Le plan, sur le papier',
   'plan.compared': 'Trois passes en étoile, sur le papier',
   'plan.figures': 'dispersion finale {spread}, {pulls} tirées, {minutes} min, plus grand déséquilibre {moment} N·m',

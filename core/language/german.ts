@@ -330,6 +330,8 @@ export const german: Catalogue = {
   'plan.by-measured': 'eine gemessene Matrix',
   'plan.by-learned': 'eine Anpassung an Messungen',
   'plan.final-force': 'Klemmkraft, die dem ganzen Drehmoment zugeschrieben wird',
+  'plan.wrenches': 'Schlüssel zugleich',
+  'plan.together': '{wrenches}; je so viele Positionen, in der Reihenfolge der Züge, beginnen und enden zugleich',
   'plan.planned': 'Der Plan, auf dem Papier',
   'plan.compared': 'Drei Sternrunden, auf dem Papier',
   'plan.figures': 'Endstreuung {spread}, {pulls} Züge, {minutes} min, größte Unwucht {moment} N·m',

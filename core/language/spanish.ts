@@ -328,6 +328,8 @@ export const spanish: Catalogue = {
   'plan.by-measured': 'una matriz medida',
   'plan.by-learned': 'un ajuste a mediciones',
   'plan.final-force': 'Fuerza de apriete atribuida al par completo',
+  'plan.wrenches': 'Llaves a la vez',
+  'plan.together': '{wrenches}; cada grupo de tantas posiciones, en el orden de los aprietes, empieza y acaba a la vez',
   'plan.planned': 'El plan, sobre el papel',
   'plan.compared': 'Tres vueltas en estrella, sobre el papel',
   'plan.figures': 'dispersión final {spread}, {pulls} tirones, {minutes} min, mayor desequilibrio {moment} N·m',

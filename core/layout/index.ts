@@ -1,4 +1,5 @@
 export { type InteractionFitRequest, interactionFit } from './fit/interaction-fit.ts';
+export { inGroups } from './in-groups.ts';
 export { endlessBeam, freeBeam } from './interaction/beam-on-bed.ts';
 export {
   type ElasticInteraction,

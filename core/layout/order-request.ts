@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { invalid, ok, type Result } from '../failure/failure.ts';
 import { parse } from '../failure/parse.ts';
+import { inGroups } from './in-groups.ts';
 import { type Layout, layoutSchema, MOST_POSITIONS, ORDER_METHODS, type Place } from './layout.ts';
 import { groupedOrder } from './orders/grouped.ts';
 import { type PulledRound, type Quality, qualityOf } from './orders/quality.ts';
@@ -107,7 +108,7 @@ function answered(
 ): Result<OrderAnswer> {
   const { wrenches, roundShares, closingRounds, targetN } = request;
   const grouped = (order: readonly number[]) =>
-    request.method === 'own' || wrenches === 1 ? inTurn(order, wrenches) : groupedOrder(all, order, wrenches);
+    request.method === 'own' || wrenches === 1 ? inGroups(order, wrenches) : groupedOrder(all, order, wrenches);
   const groups = grouped(single);
   const closing = grouped(byMethod(layout, 'circular'));
   const pulled: readonly PulledRound[] = [
@@ -125,11 +126,6 @@ function answered(
       : { quality: qualityOf(all, pulled, { ...request, targetN, isRing: layout.kind === 'circle' }) }),
   });
 }
-
-const inTurn = (order: readonly number[], wrenches: number): readonly (readonly number[])[] =>
-  Array.from({ length: Math.ceil(order.length / wrenches) }, (_, index) =>
-    order.slice(index * wrenches, (index + 1) * wrenches),
-  );
 
 function singleOrder(request: OrderRequest, layout: Layout, all: readonly Place[]): Result<readonly number[]> {
   const { method, positions, stiffest } = request;

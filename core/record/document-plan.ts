@@ -33,6 +33,14 @@ export function planBlocks(joint: JobJoint, state: JointState, language: Languag
       facts: [
         { label: say(language, 'plan.known-by'), value: say(language, `plan.by-${how}`) + (note ? `: ${note}` : '') },
         { label: say(language, 'plan.final-force'), value: `${figure(plan.finalN / 1000, language)}\u00a0kN` },
+        ...(plan.wrenches > 1
+          ? [
+              {
+                label: say(language, 'plan.wrenches'),
+                value: say(language, 'plan.together', { wrenches: plan.wrenches }),
+              },
+            ]
+          : []),
         ...figures(say(language, 'plan.planned'), plan.planned, language),
         ...figures(say(language, 'plan.compared'), plan.compared, language),
       ],

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkJoint } from '../joint/check.ts';
 import { type JointContent, jointContentSchema } from '../joint/joint.ts';
+import { pulledWith } from '../joint/neighbours.ts';
 import { elasticInteraction } from '../layout/interaction/elastic-interaction.ts';
 import { closingRounds, isUnsettled } from './closing.ts';
 import { recordFile } from './export.ts';
@@ -130,6 +131,49 @@ describe('forces predicted while the work goes on', () => {
     expect(predictedForces(planned, begun().state.joints[0]!)?.forcesN).toEqual([0, 0, 0, 0]);
     const { neighbours: _, ...plain } = planned;
     expect(predictedForces(plain, begun().state.joints[0]!)).toBeUndefined();
+  });
+});
+
+describe('a plan for two wrenches at once', () => {
+  const plan = { ...planned.neighbours!.plan!, wrenches: 2 };
+  const forTwo: JointContent = { ...planned, neighbours: { ...planned.neighbours!, plan } };
+  const job = pulls(
+    done(openedSample(forTwo), taking),
+    500,
+    order.map((position) => 100 * shares[position - 1]!),
+  );
+
+  it('tells who is pulled together, in the rounds of the plan alone and while they stand', () => {
+    const at = (position: number, round = 1, stages = forTwo.stages) =>
+      pulledWith(plan, stages, { stage: 1, round, position });
+    expect([1, 2, 3, 4].map((position) => at(position))).toEqual([[3], [4], [1], [2]]);
+    expect(at(1, 2)).toEqual([]);
+    expect(at(1, 1, sampleJoint.stages)).toEqual([]);
+  });
+
+  it('predicts the forces of pairs that end together', () => {
+    const targetsN = [order.map((position) => 40_000 * shares[position - 1]!)];
+    const played = elasticInteraction({ interaction, order, targetsN, atOnce: 2, everyPull: false });
+    const predicted = predictedForces(forTwo, job.state.joints[0]!);
+    for (const [index, forceN] of (played.ok ? played.value.finalN : []).entries()) {
+      expect(predicted!.forcesN[index]).toBeCloseTo(forceN, 6);
+    }
+    expect(predicted!.forcesN[2]).not.toBeCloseTo(
+      predictedForces(planned, firstRound().state.joints[0]!)!.forcesN[2]!,
+      0,
+    );
+  });
+
+  it('counts a bolt that was pulled again within its pair once, with its greatest torque', () => {
+    const again = pulls(done(openedSample(forTwo), taking), 500, [70, 120, 110]);
+    const { torqueNm } = again.state.joints[0]!.cells[0]![0]!.attempts[0]!;
+    expect(torqueNm).toBe(70);
+    expect(predictedForces(forTwo, again.state.joints[0]!)?.forcesN[0]).toBeCloseTo(48_000, 6);
+  });
+
+  it('is told by the record', () => {
+    const text = JSON.stringify(recordDocument(recordFile(job.entries, {}), 'en'));
+    expect(text).toContain('"Wrenches at once"');
   });
 });
 

@@ -1,5 +1,6 @@
 import type { JointContent } from '../joint/joint.ts';
 import type { OrderPlan } from '../joint/neighbours.ts';
+import { inGroups } from '../layout/in-groups.ts';
 import type { Round } from '../layout/interaction/simulate.ts';
 import { simulate } from '../layout/interaction/simulate.ts';
 import { jointFrom } from '../layout/interaction/source.ts';
@@ -53,12 +54,43 @@ function pulledSoFar({ steps, cells }: JointState): readonly Pulled[] | undefine
 }
 
 /** The gasket counts as pressed once the second round has begun. */
-function roundsOf(pulled: readonly Pulled[], { finalN }: OrderPlan, wholeNm: number): readonly Round[] {
+function roundsOf(pulled: readonly Pulled[], plan: OrderPlan, wholeNm: number): readonly Round[] {
   const first = pulled[0]?.step;
   const later = pulled.findIndex(({ step }) => step !== first);
   const parts = later < 0 ? [pulled] : [pulled.slice(0, later), pulled.slice(later)];
-  return parts.map((part) => ({
-    bolts: part.map(({ bolt }) => bolt),
-    targetsN: part.map(({ torqueNm }) => (Math.max(0, torqueNm) / wholeNm) * finalN),
-  }));
+  return parts.map((part) => {
+    const groups = pulledTogether(part, plan);
+    const all = groups.flat();
+    return {
+      bolts: all.map(({ bolt }) => bolt),
+      groups: groups.map((group) => group.map(({ bolt }) => bolt)),
+      targetsN: all.map(({ torqueNm }) => (Math.max(0, torqueNm) / wholeNm) * plan.finalN),
+    };
+  });
+}
+
+/**
+ * Pulls of one group of the plan that follow each other, as several wrenches made them at the same time; each bolt once,
+ * with its greatest torque. With one wrench each pull is by itself.
+ */
+function pulledTogether(pulled: readonly Pulled[], { wrenches, rounds }: OrderPlan): readonly (readonly Pulled[])[] {
+  const groupOf = groupsByBolt(rounds[0]!.order, wrenches);
+  const together: Pulled[][] = [];
+  for (const pull of pulled) {
+    const last = together.at(-1);
+    const same = last?.findIndex(({ bolt }) => bolt === pull.bolt) ?? -1;
+    const isTogether = wrenches > 1 && last?.[0]!.step === pull.step && groupOf[last[0].bolt] === groupOf[pull.bolt];
+    if (!last || !isTogether) together.push([pull]);
+    else if (same < 0) last.push(pull);
+    else if (last[same]!.torqueNm < pull.torqueNm) last[same] = pull;
+  }
+  return together;
+}
+
+function groupsByBolt(order: readonly number[], wrenches: number): readonly number[] {
+  const groupOf: number[] = [];
+  for (const [index, group] of inGroups(order, wrenches).entries()) {
+    for (const position of group) groupOf[position - 1] = index;
+  }
+  return groupOf;
 }

@@ -18,6 +18,8 @@ interface AimPanelProps {
   readonly wholeNm: number | undefined;
   readonly tool: Tool | undefined;
   readonly unit: TorqueUnit;
+  /** What other wrenches pull at the same time. */
+  readonly together: readonly number[];
   /** Picked by hand, not the next in the order. */
   readonly isPicked: boolean;
   readonly liveTorque: LiveTorque | undefined;
@@ -25,7 +27,7 @@ interface AimPanelProps {
 }
 
 /** The next position and the figure to aim at, as large as the screen allows. */
-export function AimPanel({ cell, step, wholeNm, tool, unit, isPicked, liveTorque, onBack }: AimPanelProps) {
+export function AimPanel({ cell, step, wholeNm, tool, unit, together, isPicked, liveTorque, onBack }: AimPanelProps) {
   const { t } = useTranslation();
   const language = useLanguage();
   const isToBePulled = cell.need === 'pull' || cell.need === 'nothing';
@@ -56,6 +58,11 @@ export function AimPanel({ cell, step, wholeNm, tool, unit, isPicked, liveTorque
           {t('aim.own-target', {
             percent: showNumber((100 * step.torque.targetNm) / wholeNm, language, { significant: 3 }),
           })}
+        </p>
+      ) : null}
+      {together.length > 0 && isToBePulled ? (
+        <p className="aim-note">
+          {t('aim.together', { positions: together.join(', '), wrenches: together.length + 1 })}
         </p>
       ) : null}
       {aim?.ok && aim.value.torque && isToBePulled && tool?.wrench.connection.kind !== 'typed' ? (

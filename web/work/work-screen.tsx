@@ -1,4 +1,5 @@
-import { stepAt } from '@clampwright/core/procedure';
+import { pulledWith } from '@clampwright/core/joint';
+import { type Step, stepAt } from '@clampwright/core/procedure';
 import type { JobJoint, JointState } from '@clampwright/core/record';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
@@ -64,6 +65,7 @@ export function WorkScreen({ job, joint, jobJoint, live }: WorkScreenProps) {
             wholeNm={jobJoint.joint.content.stages[step.stage - 1]?.torque?.targetNm}
             tool={joint.tools.at(-1)}
             unit={unit}
+            together={togetherWith(jobJoint, step, cell.ref.position)}
             isPicked={picked !== undefined}
             liveTorque={live.torque}
             onBack={() => setPicked(undefined)}
@@ -102,4 +104,10 @@ export function WorkScreen({ job, joint, jobJoint, live }: WorkScreenProps) {
       {sender.sending.kind === 'clash' ? <ConflictDialog sending={sender.sending} unit={unit} sender={sender} /> : null}
     </div>
   );
+}
+
+/** In a joint that is planned for several wrenches. */
+function togetherWith({ joint }: JobJoint, { stage, round }: Step, position: number): readonly number[] {
+  const { neighbours, stages } = joint.content;
+  return neighbours?.plan ? pulledWith(neighbours.plan, stages, { stage, round, position }) : [];
 }

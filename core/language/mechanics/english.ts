@@ -172,6 +172,8 @@ export const english = {
   'remark.matrix-holds':
     'The matrix holds as given: everything gives way in proportion to force, in every round alike.',
   'remark.no-creep': 'No friction between the parts, no creep, no settling.',
+  'remark.pulled-together':
+    'The wrenches of a group begin together and end together; a bolt carries its target only once the whole group does.',
   'remark.travel-in-the-end':
     'Each nut is brought to the travel that it has in the end; every force follows from that.',
   'remark.one-order': 'One order for all rounds, one target for all bolts of a round.',

@@ -186,6 +186,8 @@ export const french: MechanicsCatalogue = {
   'remark.matrix-holds':
     'La matrice vaut telle quelle\u00a0: tout cède en proportion de l’effort, à chaque passe pareillement.',
   'remark.no-creep': 'Ni frottement entre les pièces, ni fluage, ni tassement.',
+  'remark.pulled-together':
+    'Les clés d’un groupe commencent et finissent ensemble\u00a0; une vis ne porte sa cible qu’une fois le groupe entier serré.',
   'remark.travel-in-the-end': 'Chaque écrou est amené à la course qu’il a à la fin\u00a0; chaque effort en découle.',
   'remark.one-order': 'Un ordre pour toutes les passes, une consigne pour toutes les vis d’une passe.',
   'remark.neighbours-fade':

@@ -185,6 +185,8 @@ export const german: MechanicsCatalogue = {
   'remark.matrix-holds':
     'Die Matrix gilt wie angegeben: Alles gibt im Verhältnis zur Kraft nach, in jeder Runde gleich.',
   'remark.no-creep': 'Keine Reibung zwischen den Teilen, kein Kriechen, kein Setzen.',
+  'remark.pulled-together':
+    'Die Schlüssel einer Gruppe beginnen und enden zugleich; eine Schraube trägt ihr Ziel erst, wenn die ganze Gruppe fertig ist.',
   'remark.travel-in-the-end': 'Jede Mutter wird auf den Weg gebracht, den sie am Ende hat; jede Kraft folgt daraus.',
   'remark.one-order': 'Eine Reihenfolge für alle Runden, ein Sollwert für alle Schrauben einer Runde.',
   'remark.neighbours-fade':

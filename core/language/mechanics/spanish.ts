@@ -184,6 +184,8 @@ export const spanish: MechanicsCatalogue = {
     'Todos los tornillos son iguales, y sus vecinos también; la flexibilidad se conoce salvo su escala.',
   'remark.matrix-holds': 'La matriz vale tal como se da: todo cede en proporción a la fuerza, igual en cada vuelta.',
   'remark.no-creep': 'Sin rozamiento entre las piezas, sin fluencia, sin asentamiento.',
+  'remark.pulled-together':
+    'Las llaves de un grupo empiezan y acaban a la vez; un tornillo lleva su objetivo solo cuando el grupo entero ha acabado.',
   'remark.travel-in-the-end': 'Cada tuerca se lleva al recorrido que tiene al final; de ello se sigue cada fuerza.',
   'remark.one-order': 'Un orden para todas las vueltas, un objetivo para todos los tornillos de una vuelta.',
   'remark.neighbours-fade':

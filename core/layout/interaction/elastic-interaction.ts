@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ok, type Result } from '../../failure/failure.ts';
 import type { Remark } from '../../language/mechanics/remark.ts';
+import { inGroups } from '../in-groups.ts';
 import { MOST_POSITIONS } from '../layout.ts';
 import { evennessOf } from './evenness.ts';
 import { interactionOf } from './from-interaction.ts';
@@ -66,7 +67,7 @@ export function elasticInteraction(request: ElasticInteractionRequest): Result<E
   const rounds = orders.value.map((bolts, index) => ({
     bolts,
     targetsN: targets.value[index]!,
-    atOnce: request.atOnce,
+    groups: inGroups(bolts, request.atOnce),
   }));
   const steps = Math.ceil(count / request.atOnce);
   const seen: number[][] = [];

@@ -1,3 +1,4 @@
+import { pullTogether } from './pull-together.ts';
 import type { SquareMatrix } from './square-matrix.ts';
 import { TightSet } from './tight-set.ts';
 
@@ -11,8 +12,8 @@ export interface GivingWay {
 export interface Round {
   readonly bolts: readonly number[];
   readonly targetsN: ArrayLike<number>;
-  /** Bolts pulled at the same time, by as many wrenches. */
-  readonly atOnce?: number;
+  /** The same bolts as several wrenches pull them at the same time; one after another where left out. */
+  readonly groups?: readonly (readonly number[])[];
 }
 
 /** Told of after each pull, or each pull of several wrenches at once. */
@@ -40,10 +41,12 @@ export function simulate(
   if (startN) joint.begin(startN);
   let idlePulls = 0;
   let step = 0;
-  for (const [index, { bolts, targetsN, atOnce = 1 }] of rounds.entries()) {
-    if (index === 1 && later !== first) joint = pressed(later, joint);
-    for (let from = 0; from < bolts.length; from += atOnce) {
-      idlePulls += pullTogether(joint, bolts, targetsN, from, Math.min(atOnce, bolts.length - from));
+  for (const [number, round] of rounds.entries()) {
+    if (number === 1 && later !== first) joint = pressed(later, joint);
+    let pull = 0;
+    for (const group of round.groups ?? round.bolts.map((bolt) => [bolt])) {
+      idlePulls += pullGroup(joint, group, round.targetsN, pull);
+      pull += group.length;
       watch?.(joint.forceN, step);
       step += 1;
     }
@@ -58,28 +61,11 @@ function pressed(later: SquareMatrix, before: TightSet): TightSet {
   return joint;
 }
 
-/** Wrenches that pull by turns end where wrenches that pull together do; far sooner than this. */
-const MOST_TURNS = 200;
-const SETTLED = 1e-13;
-
 /** @returns how many of the wrenches turned nothing */
-function pullTogether(
-  joint: TightSet,
-  bolts: readonly number[],
-  targetsN: ArrayLike<number>,
-  from: number,
-  count: number,
-): number {
-  if (count === 1) return joint.pull(bolts[from]!, targetsN[from]!) > 0 ? 0 : 1;
-  const travelled = new Float64Array(count);
-  for (let turn = 0; turn < MOST_TURNS; turn++) {
-    let most = 0;
-    for (let k = 0; k < count; k++) {
-      const went = joint.pull(bolts[from + k]!, targetsN[from + k]!);
-      travelled[k]! += went;
-      most = Math.max(most, went / (travelled[k]! || 1));
-    }
-    if (most < SETTLED) break;
-  }
-  return travelled.filter((went) => went === 0).length;
+function pullGroup(joint: TightSet, bolts: readonly number[], targetsN: ArrayLike<number>, from: number): number {
+  if (bolts.length === 1) return joint.pull(bolts[0]!, targetsN[from]!) > 0 ? 0 : 1;
+  return pullTogether(
+    joint,
+    bolts.map((bolt, wrench) => ({ bolt, forceN: targetsN[from + wrench]! })),
+  );
 }

@@ -1,4 +1,4 @@
-import type { SquareMatrix } from './square-matrix.ts';
+import { choleskyOf, matrixOf, type SquareMatrix, solveCholesky } from './square-matrix.ts';
 
 /** Forces below so much of the largest are rounding. */
 const ROUNDING = 1e-12;
@@ -65,17 +65,19 @@ export class TightSet {
   pull(bolt: number, targetN: number): number {
     if (this.forceN[bolt]! >= targetN) return 0;
     const before = this.#isTight[bolt] ? this.travelMm[bolt]! : this.#closing(bolt);
-    this.#makeTight(bolt);
-    this.#settle(targetN, bolt);
-    const after = this.#closing(bolt);
-    this.travelMm[bolt] = after;
-    return after - before;
+    this.hold([bolt], [targetN]);
+    return this.travelMm[bolt]! - before;
   }
 
-  /** Advances the nut of a bolt to a travel; it may stay slack there. A nut that is as far already stays. */
-  advance(bolt: number, travelMm: number): void {
-    const wasTight = this.#isTight[bolt] === 1;
-    if (wasTight && this.travelMm[bolt]! >= travelMm) return;
+  /** Turns the nuts of bolts together, on or back, until each carries its force. */
+  hold(bolts: readonly number[], forcesN: readonly number[]): void {
+    for (const bolt of bolts) this.#makeTight(bolt);
+    this.#settle(Math.max(...forcesN), bolts, forcesN);
+    for (const bolt of bolts) this.travelMm[bolt] = this.#closing(bolt);
+  }
+
+  /** Turns the nut of a bolt, on or back, to a travel; it may be slack there. */
+  place(bolt: number, travelMm: number): void {
     const short = travelMm - this.#closing(bolt);
     this.#makeTight(bolt);
     this.travelMm[bolt] = travelMm;
@@ -83,15 +85,20 @@ export class TightSet {
     this.#settle(this.#largest());
   }
 
+  /** Nut travel of a bolt; undefined while it was never pulled. */
+  travelOf(bolt: number): number | undefined {
+    return this.#isTight[bolt] === 1 ? this.travelMm[bolt] : undefined;
+  }
+
+  /** Advances the nut of a bolt to a travel; it may stay slack there. A nut that is as far already stays. */
+  advance(bolt: number, travelMm: number): void {
+    if (this.#isTight[bolt] === 0 || this.travelMm[bolt]! < travelMm) this.place(bolt, travelMm);
+  }
+
   /** Advances the nut of a bolt to a travel, but no farther than to a force. */
   raise(bolt: number, travelMm: number, ceilingN: number): void {
     if (this.#isTight[bolt] === 1 && this.travelMm[bolt]! >= travelMm) return;
-    if (this.pull(bolt, ceilingN) === 0) return;
-    const back = travelMm - this.travelMm[bolt]!;
-    if (back >= 0) return;
-    this.travelMm[bolt] = travelMm;
-    this.#shift(this.#slots[bolt]!, back);
-    this.#settle(this.#largest());
+    if (this.pull(bolt, ceilingN) > 0 && this.travelMm[bolt]! > travelMm) this.place(bolt, travelMm);
   }
 
   /** Half the forces times the closing under them: the energy in bolts and joint, N·mm. */
@@ -127,15 +134,10 @@ export class TightSet {
     if (this.#slots[bolt]! < 0) this.#join(bolt);
   }
 
-  /** Moves forces until none is negative and no slack bolt is too short; `held` keeps its force, not its travel. */
-  #settle(scaleN: number, held = -1): void {
+  /** Moves forces until none is negative and no slack bolt is too short; those held keep their force, not their travel. */
+  #settle(scaleN: number, held: readonly number[] = [], forcesN: readonly number[] = []): void {
     for (;;) {
-      if (held >= 0) {
-        const slot = this.#slots[held]!;
-        const own = this.#stiffness[slot * this.#size + slot]!;
-        this.#shift(slot, (scaleN - this.forceN[held]!) / own);
-        this.forceN[held] = scaleN;
-      }
+      if (held.length > 0) this.#bring(held, forcesN);
       const odd = this.#firstOdd(scaleN * ROUNDING, held);
       if (odd < 0) return;
       if (this.#slots[odd]! >= 0) this.#loosen(odd);
@@ -143,11 +145,29 @@ export class TightSet {
     }
   }
 
-  #firstOdd(roundingN: number, held: number): number {
+  /** Brings loaded bolts to forces; their travels are the unknowns. */
+  #bring(bolts: readonly number[], forcesN: readonly number[]): void {
+    const [first, ...more] = bolts.map((bolt) => this.#slots[bolt]!);
+    const short = bolts.map((bolt, index) => forcesN[index]! - this.forceN[bolt]!);
+    if (more.length === 0) this.#shift(first!, short[0]! / this.#between(first!, first!));
+    else {
+      const among = matrixOf(bolts.length, (a, b) => this.#between(this.#slots[bolts[a]!]!, this.#slots[bolts[b]!]!));
+      const lower = choleskyOf(among);
+      if (!lower) throw new Error('a compliance that is not positive definite');
+      solveCholesky(lower, short).forEach((travelMm, index) => this.#shift(this.#slots[bolts[index]!]!, travelMm));
+    }
+    for (const [index, bolt] of bolts.entries()) this.forceN[bolt] = forcesN[index]!;
+  }
+
+  #between(slot: number, other: number): number {
+    return this.#stiffness[Math.max(slot, other) * this.#size + Math.min(slot, other)]!;
+  }
+
+  #firstOdd(roundingN: number, held: readonly number[]): number {
     let first = -1;
     for (let slot = 0; slot < this.#loaded; slot++) {
       const bolt = this.#bolts[slot]!;
-      if (this.forceN[bolt]! >= 0 || bolt === held) continue;
+      if (this.forceN[bolt]! >= 0 || held.includes(bolt)) continue;
       if (this.forceN[bolt]! > -roundingN) this.forceN[bolt] = 0;
       else if (first < 0 || bolt < first) first = bolt;
     }

@@ -1,8 +1,16 @@
+import { inGroups } from '../in-groups.ts';
+import { pullTogether } from '../interaction/pull-together.ts';
 import type { GivingWay } from '../interaction/simulate.ts';
 import { inverseOf, type SquareMatrix, timesVector } from '../interaction/square-matrix.ts';
 import { TightSet } from '../interaction/tight-set.ts';
 
 /* A plan goes up in even steps: after each round every bolt carries the same share of its final force. */
+
+/** In which order, and how many bolts at once by as many wrenches. */
+export interface Pulling {
+  readonly orders: readonly (readonly number[])[];
+  readonly atOnce: number;
+}
 
 /** What the pulls of a plan aim at, by round and pull, and the largest force at any time. */
 export interface Steps {
@@ -13,14 +21,15 @@ export interface Steps {
 /**
  * Forces to give so that each round ends at its share of the final forces: every nut is advanced to the travel it has
  * in that end, and the force it then carries is what the wrench must be set to. For one round this is S = U·F with
- * M = Uᵀ·D·U in the order of the pulls.
+ * M = Uᵀ·D·U in the order of the pulls. Several wrenches advance the nuts of a group together; what each bolt then
+ * carries is its target.
  *
  * @param shares of the final forces after each round, rising to 1
  * @source derived; the same as going backward from the end state, bolt by bolt
  */
 export function evenSteps(
   givingWay: GivingWay,
-  orders: readonly (readonly number[])[],
+  { orders, atOnce }: Pulling,
   finalN: readonly number[],
   shares: readonly number[],
 ): Steps {
@@ -36,10 +45,10 @@ export function evenSteps(
       joint.begin(before);
     }
     const share = shares[round] ?? 1;
-    return bolts.map((bolt) => {
-      joint.advance(bolt, share * travelsMm[bolt]!);
+    return inGroups(bolts, atOnce).flatMap((group) => {
+      for (const bolt of group) joint.advance(bolt, share * travelsMm[bolt]!);
       for (const force of joint.forceN) if (force > peakN) peakN = force;
-      return joint.forceN[bolt]!;
+      return group.map((bolt) => joint.forceN[bolt]!);
     });
   });
   return { targetsN, peakN };
@@ -48,7 +57,7 @@ export function evenSteps(
 /** How high each bolt comes, at most, while a round with all bolts tight takes the joint from nothing to the end. */
 export function highestOnTheWay(
   compliance: SquareMatrix,
-  bolts: readonly number[],
+  groups: readonly (readonly number[])[],
   finalN: readonly number[],
 ): Float64Array {
   const stiffness = inverseOf(compliance);
@@ -57,9 +66,9 @@ export function highestOnTheWay(
   const { size, values } = stiffness;
   const forces = new Float64Array(size);
   const highest = new Float64Array(size);
-  for (const bolt of bolts) {
+  for (const group of groups) {
     for (let i = 0; i < size; i++) {
-      forces[i]! += values[i * size + bolt]! * travelsMm[bolt]!;
+      for (const bolt of group) forces[i]! += values[i * size + bolt]! * travelsMm[bolt]!;
       if (forces[i]! > highest[i]!) highest[i] = forces[i]!;
     }
   }
@@ -82,7 +91,7 @@ const ARRIVED = 1e-12;
  */
 export function cappedSteps(
   compliance: SquareMatrix,
-  orders: readonly (readonly number[])[],
+  { orders, atOnce }: Pulling,
   finalN: readonly number[],
   ceilingN: number,
 ): Capped {
@@ -90,14 +99,23 @@ export function cappedSteps(
   const travelsMm = timesVector(compliance, finalN);
   let peakN = 0;
   const targetsN = orders.map((bolts) =>
-    bolts.map((bolt) => {
-      joint.raise(bolt, travelsMm[bolt]!, ceilingN);
+    inGroups(bolts, atOnce).flatMap((group) => {
+      raise(joint, group, travelsMm, ceilingN);
       for (const force of joint.forceN) if (force > peakN) peakN = force;
-      return joint.forceN[bolt]!;
+      return group.map((bolt) => joint.forceN[bolt]!);
     }),
   );
   const arrives = travelsMm.every((travel, bolt) => joint.travelMm[bolt]! >= travel * (1 - ARRIVED));
   return { targetsN, peakN, arrives };
+}
+
+function raise(joint: TightSet, group: readonly number[], travelsMm: Float64Array, ceilingN: number): void {
+  if (group.length === 1) joint.raise(group[0]!, travelsMm[group[0]!]!, ceilingN);
+  else
+    pullTogether(
+      joint,
+      group.map((bolt) => ({ bolt, forceN: ceilingN, travelMm: travelsMm[bolt]! })),
+    );
 }
 
 const HALVINGS = 40;
@@ -105,11 +123,11 @@ const HALVINGS = 40;
 /** The lowest ceiling that holds, and its rounds; undefined where not even the given one does. */
 export function lowestCapped(
   compliance: SquareMatrix,
-  orders: readonly (readonly number[])[],
+  pulling: Pulling,
   finalN: readonly number[],
   ceilingN: number,
 ): Capped | undefined {
-  const at = (ceiling: number) => cappedSteps(compliance, orders, finalN, ceiling);
+  const at = (ceiling: number) => cappedSteps(compliance, pulling, finalN, ceiling);
   let best = at(ceilingN);
   if (!best.arrives) return undefined;
   let [low, high] = [Math.max(...finalN), ceilingN];

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { fillNormal } from '../../statistics/normal-draw.ts';
 import { randomWords } from '../../statistics/random-words.ts';
+import { inGroups } from '../in-groups.ts';
 import { evennessOf } from '../interaction/evenness.ts';
 import { type Round, simulate } from '../interaction/simulate.ts';
 import type { SourcedJoint } from '../interaction/source.ts';
@@ -46,6 +47,7 @@ interface Planned {
   readonly joint: SourcedJoint;
   readonly finalN: readonly number[];
   readonly rounds: readonly Round[];
+  readonly atOnce: number;
 }
 
 /** Rounds by common practice, for comparison: three in the same order, two by the numbers. */
@@ -73,13 +75,18 @@ export function scatterOf(
   return plansOf(planned).map(([plan, rounds]) => scattered(plan, rounds, planned, factors));
 }
 
-function plansOf({ rounds, finalN }: Planned): readonly (readonly [(typeof PLANS)[number], readonly Round[]])[] {
-  const toward = (bolts: readonly number[], share: number): Round => ({
-    bolts,
-    targetsN: bolts.map((bolt) => share * finalN[bolt]!),
-  });
+function plansOf({
+  rounds,
+  finalN,
+  atOnce,
+}: Planned): readonly (readonly [(typeof PLANS)[number], readonly Round[]])[] {
   const { bolts } = rounds[0]!;
-  const byNumber = finalN.map((_, bolt) => bolt);
+  const toward = (order: readonly number[], share: number): Round => ({
+    bolts: order,
+    targetsN: order.map((bolt) => share * finalN[bolt]!),
+    groups: inGroups(order, atOnce),
+  });
+  const byNumber = roundTheJoint(bolts, atOnce);
   return [
     ['planned', rounds],
     ['plain', rounds.map((round, index) => toward(round.bolts, (index + 1) / rounds.length))],
@@ -92,6 +99,12 @@ function plansOf({ rounds, finalN }: Planned): readonly (readonly [(typeof PLANS
     ],
   ];
 }
+
+/** By the numbers; the groups of several wrenches by the lowest of each. */
+const roundTheJoint = (bolts: readonly number[], atOnce: number): readonly number[] =>
+  inGroups(bolts, atOnce)
+    .toSorted((a, b) => Math.min(...a) - Math.min(...b))
+    .flat();
 
 const IN_95 = 1.959_963_984_540_054;
 
@@ -116,9 +129,9 @@ function scattered(
   const least = new Float64Array(factors.length);
   const peaks = new Float64Array(factors.length);
   for (const [draw, factor] of factors.entries()) {
-    const drawn = rounds.map(({ bolts, targetsN }) => ({
-      bolts,
-      targetsN: bolts.map((bolt, pull) => targetsN[pull]! * factor[bolt]!),
+    const drawn = rounds.map((round) => ({
+      ...round,
+      targetsN: round.bolts.map((bolt, pull) => round.targetsN[pull]! * factor[bolt]!),
     }));
     const ended = simulate(joint, drawn, undefined, (forcesN) => {
       for (const force of forcesN) if (force > peaks[draw]!) peaks[draw] = force;

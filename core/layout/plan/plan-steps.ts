@@ -1,13 +1,13 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
+import { inGroups } from '../in-groups.ts';
 import { MOST_ROUNDS } from '../interaction/rounds-request.ts';
 import type { SourcedJoint } from '../interaction/source.ts';
-import { evenSteps, highestOnTheWay, lowestCapped, type Steps } from './even-steps.ts';
+import { evenSteps, highestOnTheWay, lowestCapped, type Pulling, type Steps } from './even-steps.ts';
 import { gentlestShares } from './share-ladder.ts';
 
 /** A plan that is wanted; bolts from 0. */
-export interface WantedSteps {
+export interface WantedSteps extends Pulling {
   readonly joint: SourcedJoint;
-  readonly orders: readonly (readonly number[])[];
   readonly finalN: readonly number[];
   readonly ceilingN?: number | undefined;
   readonly seatingN?: number | undefined;
@@ -27,9 +27,8 @@ const ROUNDING = 1e-9;
  * each pull go. Refused with `ceilingN`, `seatingN` or `order` where no rounds hold.
  */
 export function planSteps(wanted: WantedSteps): Result<PlannedSteps> {
-  const once = evenSteps(wanted.joint, wanted.orders.slice(0, 1), wanted.finalN, [1]);
-  const shares = wanted.roundShares ?? gentlest(wanted, once);
-  const even = { ...evenSteps(wanted.joint, wanted.orders, wanted.finalN, shares), shares };
+  const shares = wanted.roundShares ?? gentlest(wanted, inOneRound(wanted));
+  const even = { ...evenSteps(wanted.joint, wanted, wanted.finalN, shares), shares };
   const { ceilingN } = wanted;
   const fault = belowNothing(even) ?? belowSeating(even, wanted);
   if (ceilingN === undefined || even.peakN <= ceilingN * (1 + ROUNDING)) return fault ?? ok(even);
@@ -39,13 +38,17 @@ export function planSteps(wanted: WantedSteps): Result<PlannedSteps> {
   return isOver ? overCeiling(even, wanted, ceilingN) : (fault ?? ok(even));
 }
 
+const inOneRound = ({ joint, orders, atOnce, finalN }: WantedSteps): Steps =>
+  evenSteps(joint, { orders: orders.slice(0, 1), atOnce }, finalN, [1]);
+
 const highestPull = ({ targetsN }: Steps): number => Math.max(...targetsN.map((round) => Math.max(...round)));
 const lowestPull = ({ targetsN }: Steps): number => Math.min(...targetsN.map((round) => Math.min(...round)));
 
 /** One round has but one plan, and a bed that grows stiffer is only planned in even steps. */
-function cappedOf({ joint, orders, finalN }: WantedSteps, ceilingN: number): Steps | undefined {
+function cappedOf(wanted: WantedSteps, ceilingN: number): Steps | undefined {
+  const { joint, orders, finalN } = wanted;
   if (orders.length === 1 || joint.later) return undefined;
-  return lowestCapped(joint.first, orders, finalN, ceilingN);
+  return lowestCapped(joint.first, wanted, finalN, ceilingN);
 }
 
 function belowNothing(steps: Steps) {
@@ -72,24 +75,24 @@ function overCeiling(even: Steps, wanted: WantedSteps, ceilingN: number) {
 /** How many rounds hold a ceiling; undefined where none do. */
 function roundsUnder(wanted: WantedSteps, ceilingN: number): number | undefined {
   const { joint, finalN } = wanted;
-  const once = evenSteps(joint, wanted.orders.slice(0, 1), finalN, [1]);
+  const once = inOneRound(wanted);
   for (let rounds = wanted.orders.length + 1; rounds <= MOST_ROUNDS; rounds++) {
     const orders = Array.from({ length: rounds }, (_, index) => wanted.orders[index] ?? wanted.orders.at(-1)!);
     const longer = { ...wanted, orders };
     if (cappedOf(longer, ceilingN)) return rounds;
-    if (highestPull(evenSteps(joint, orders, finalN, gentlest(longer, once))) <= ceilingN) return rounds;
+    if (highestPull(evenSteps(joint, longer, finalN, gentlest(longer, once))) <= ceilingN) return rounds;
   }
   return undefined;
 }
 
 /** @param once the plan in one round */
-function gentlest({ joint, orders, finalN, seatingN = 0 }: WantedSteps, once: Steps): readonly number[] {
+function gentlest({ joint, orders, atOnce, finalN, seatingN = 0 }: WantedSteps, once: Steps): readonly number[] {
   const { first, later = first } = joint;
   const least = Math.min(lowestPull(once), ...finalN);
   const laterN: Float64Array[] = [];
   for (const [index, bolts] of orders.entries()) {
     const isSame = index > 1 && bolts === orders[index - 1];
-    laterN.push(isSame ? laterN.at(-1)! : highestOnTheWay(later, bolts, finalN));
+    laterN.push(isSame ? laterN.at(-1)! : highestOnTheWay(later, inGroups(bolts, atOnce), finalN));
   }
   const leastFirst = least > 0 ? Math.min(1, seatingN / least) : 0;
   return gentlestShares({ finalN, firstPeakN: once.peakN, laterN, leastFirst }, orders.length);

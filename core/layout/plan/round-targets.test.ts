@@ -33,12 +33,13 @@ describe('a plan in one round', () => {
       order: fc.shuffledSubarray([1, 2, 3, 4, 5, 6, 7, 8, 9], { minLength: 9 }),
       finalN: fc.array(fc.double({ min: 90, max: 110, noNaN: true }), { minLength: 9, maxLength: 9 }),
       rounds: fc.integer({ min: 1, max: 4 }),
+      atOnce: fc.integer({ min: 1, max: 4 }),
     });
     fc.assert(
       fc.property(joints, ({ neighbour, decay, ...rest }) => {
         const model = { kind: 'neighbours', arrangement: 'circle', count: 9, neighbour, decay };
         const { targetsN } = planned({ model, ...rest });
-        const request = { model, order: rest.order, targetsN };
+        const request = { model, order: rest.order, targetsN, atOnce: rest.atOnce };
         const played = elasticInteraction(elasticInteractionRequestSchema.parse(request));
         if (!played.ok) throw new Error(JSON.stringify(played.failure));
         played.value.finalN.forEach((force, index) => {
@@ -46,6 +47,37 @@ describe('a plan in one round', () => {
         });
       }),
     );
+  });
+});
+
+describe('a plan for several wrenches at once', () => {
+  it('aims at what another program finds, group by group', () => {
+    // numpy 2.4: u = M·F; each group carries the share of M_TT⁻¹·u_T with T the bolts tight by then
+    const { targetsN, finalN } = planned({ ...soft, rounds: 1, atOnce: 2 });
+    expect(targetsN[0]?.map((force) => Number(force.toFixed(3)))).toEqual([
+      135.602, 135.602, 160.783, 160.783, 62.993, 62.993, 100, 100,
+    ]);
+    for (const force of finalN) expect(force / 100).toBeCloseTo(1, 9);
+  });
+
+  it('needs no more than the final force where all are pulled together', () => {
+    const model = { kind: 'neighbours', arrangement: 'circle', count: 4, neighbour: 0.3, decay: 0.2 };
+    const { targetsN, peakN } = planned({ model, order: [1, 3, 2, 4], finalN: 100, rounds: 1, atOnce: 4 });
+    expect(targetsN[0]!.map((force) => Number(force.toFixed(9)))).toEqual([100, 100, 100, 100]);
+    expect(peakN).toBeCloseTo(100, 9);
+  });
+
+  it('holds a ceiling that one wrench in one round does not, and still ends even', () => {
+    const capped = planned({ ...soft, rounds: 2, atOnce: 2, ceilingN: 112 });
+    expect(Math.max(...capped.targetsN.flat())).toBeLessThanOrEqual(112 * (1 + 1e-9));
+    expect(capped.spread).toBeLessThan(1e-9);
+  });
+
+  it('says that the wrenches begin and end together, and scatters as groups do', () => {
+    const { assumptions, scatter = [] } = planned({ ...soft, rounds: 2, atOnce: 4, frictionScatter: 0.25, draws: 100 });
+    expect(assumptions.map(({ code }) => code)).toContain('pulled-together');
+    expect(scatter[0]?.spreadOnPaper).toBeLessThan(1e-9);
+    expect(scatter[2]?.pulls).toBe(40);
   });
 });
 

@@ -2,8 +2,9 @@ import { z } from 'zod';
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import type { Warning } from '../../joint/warning.ts';
 import { type Remark, remark } from '../../language/mechanics/remark.ts';
+import { inGroups } from '../in-groups.ts';
 import { evennessOf } from '../interaction/evenness.ts';
-import { byPosition, MOST_ROUNDS, ordersSchema, roundOrders } from '../interaction/rounds-request.ts';
+import { atOnceSchema, byPosition, MOST_ROUNDS, ordersSchema, roundOrders } from '../interaction/rounds-request.ts';
 import { simulate } from '../interaction/simulate.ts';
 import { jointFrom, sourceFields } from '../interaction/source.ts';
 import { MOST_POSITIONS } from '../layout.ts';
@@ -31,6 +32,9 @@ export const roundTargetsRequestSchema = z.strictObject({
     .max(MOST_ROUNDS)
     .describe('share of the final force after each round, rising to 1; the gentlest when left out')
     .optional(),
+  atOnce: atOnceSchema
+    .default(1)
+    .describe('wrenches that pull at the same time, 1 to 4; the order is taken in groups of so many'),
   ...toolFields,
   ...scatterFields,
 });
@@ -54,15 +58,15 @@ export interface RoundTargets extends ToolFigures {
 export function roundTargets(request: RoundTargetsRequest): Result<RoundTargets> {
   const wanted = wantedFrom(request);
   if (!wanted.ok) return wanted;
-  const { joint, orders, finalN } = wanted.value;
+  const { joint, orders, atOnce, finalN } = wanted.value;
   const steps = planSteps(wanted.value);
   if (!steps.ok) return steps;
   const { targetsN, peakN, shares } = steps.value;
   const tools = toolFigures(request, targetsN);
   if (!tools.ok) return tools;
-  const rounds = orders.map((bolts, index) => ({ bolts, targetsN: targetsN[index]! }));
+  const rounds = orders.map((bolts, index) => ({ bolts, targetsN: targetsN[index]!, groups: inGroups(bolts, atOnce) }));
   const ended = simulate(joint, rounds).finalN;
-  const scatter = scatterOf(request, { joint, finalN, rounds });
+  const scatter = scatterOf(request, { joint, finalN, rounds, atOnce });
   return ok({
     targetsN,
     finalN: [...ended],
@@ -73,7 +77,11 @@ export function roundTargets(request: RoundTargetsRequest): Result<RoundTargets>
     ...(shares ? { roundShares: shares } : {}),
     ...tools.value,
     ...(scatter ? { scatter } : {}),
-    assumptions: [...joint.assumptions, remark('travel-in-the-end')],
+    assumptions: [
+      ...joint.assumptions,
+      remark('travel-in-the-end'),
+      ...(atOnce > 1 ? [remark('pulled-together')] : []),
+    ],
   });
 }
 
@@ -92,10 +100,9 @@ function wantedFrom(request: RoundTargetsRequest): Result<WantedSteps> {
   const finalN = byPosition(request.finalN, count, 'finalN');
   if (!finalN.ok) return finalN;
   const fault = finalFault(request, finalN.value) ?? sharesFault(request);
-  const { ceilingN, seatingN, roundShares } = request;
-  return (
-    fault ?? ok({ joint: joint.value, orders: orders.value, finalN: finalN.value, ceilingN, seatingN, roundShares })
-  );
+  const { atOnce, ceilingN, seatingN, roundShares } = request;
+  const told = { atOnce, ceilingN, seatingN, roundShares };
+  return fault ?? ok({ joint: joint.value, orders: orders.value, finalN: finalN.value, ...told });
 }
 
 function finalFault({ finalN: told, ceilingN, seatingN }: RoundTargetsRequest, finalN: readonly number[]) {

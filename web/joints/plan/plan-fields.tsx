@@ -9,7 +9,7 @@ import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Progress } from '../../parts/progress.tsx';
 import { Select } from '../../parts/select.tsx';
-import { methodsIn, type PlanForm, type PlanWanted, TARGET_KINDS, targetsIn } from './plan-form.ts';
+import { methodsIn, type PlanForm, type PlanWanted, TARGET_KINDS } from './plan-form.ts';
 import { useOrderSearch } from './use-order-search.ts';
 
 interface PlanFieldsProps {
@@ -70,7 +70,7 @@ export function PlanFields(props: PlanFieldsProps) {
           onChange={(wrenches) => onChange(withWrenches(plan, Number(wrenches)))}
         />
       </div>
-      {plan.wrenches > 1 ? <Notice kind="plain" title={t('plan.for-one-wrench', { wrenches: plan.wrenches })} /> : null}
+      {plan.wrenches > 1 ? <Notice kind="plain" title={t('plan.together', { wrenches: plan.wrenches })} /> : null}
       <PlaceProblems place="plan.order" />
       <TargetFields {...props} />
       <div className="field-row">
@@ -91,18 +91,16 @@ const withWrenches = ({ method }: PlanForm, wrenches: number): Partial<PlanForm>
 function TargetFields(props: PlanFieldsProps) {
   const { plan, onChange } = props;
   const { t } = useTranslation('lead');
-  const targets = targetsIn(plan);
   return (
     <>
       <div className="field-row">
         <Select
           label={t('plan.targets')}
-          value={targets}
-          isDisabled={plan.wrenches > 1}
+          value={plan.targets}
           options={TARGET_KINDS.map((value) => ({ value, label: t(`plan.target.${value}`) }))}
           onChange={(chosen) => onChange({ targets: chosen })}
         />
-        {targets === 'planned' ? (
+        {plan.targets === 'planned' ? (
           <>
             <FormFigure
               field="plan.rounds"
@@ -138,7 +136,7 @@ function TargetFields(props: PlanFieldsProps) {
           />
         )}
       </div>
-      {targets === 'shares' && plan.wrenches === 1 ? <SearchLine {...props} /> : null}
+      {plan.targets === 'shares' && plan.wrenches === 1 ? <SearchLine {...props} /> : null}
     </>
   );
 }

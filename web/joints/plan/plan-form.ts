@@ -71,17 +71,13 @@ export const BLANK_PLAN: Omit<PlanForm, 'stage' | 'own'> = {
 export const methodsIn = (layout: Layout): readonly PlanMethod[] =>
   PLAN_METHODS.filter((method) => layout.kind !== 'circle' || !method.startsWith('from-the'));
 
-/** Several wrenches at once change each other's pulls, so that targets for one after another do not hold. */
-export const targetsIn = ({ targets, wrenches }: PlanForm): PlanForm['targets'] =>
-  wrenches === 1 ? targets : 'shares';
-
 /** What the choices say; undefined while one of them cannot be read. */
 export function readPlan(
   form: PlanForm,
   { layout, neighbours }: { readonly layout: Layout; readonly neighbours: Neighbours },
   reader: Reader,
 ): PlanWanted | undefined {
-  const targets = targetsIn(form);
+  const { targets } = form;
   const isPlanned = targets === 'planned';
   const finalKN = reader.number('plan.finalKN', form.finalKN, { isPositive: true, to: 1e6 });
   const optional = (field: string, text: string, to: number) =>

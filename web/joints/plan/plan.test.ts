@@ -83,11 +83,20 @@ describe('a plan of rounds', () => {
     expect(back?.stages[0]?.rounds).toEqual(content.stages[0]?.rounds);
   });
 
-  it('takes several wrenches in groups, with the same target for all', () => {
-    const { wanted } = wantedOf({ ...PLAN, wrenches: 2, shares: '50 100' });
+  it.each([2, 3, 4])('ends even in one round with %i wrenches at once, group by group', (wrenches) => {
+    const { wanted } = wantedOf({ ...PLAN, wrenches });
+    const mine = wanted && playWanted(wanted);
+    if (!mine?.ok) throw new Error('not planned');
+    expect(mine.value.figures.spread).toBeLessThan(0.001);
+    expect(mine.value.steps).toHaveLength(Math.ceil(8 / wrenches));
+    expect(mine.value.steps[0]?.positions).toHaveLength(wrenches);
+  });
+
+  it('takes several wrenches in groups with the same target for all, where that is wanted', () => {
+    const { wanted } = wantedOf({ ...PLAN, wrenches: 2, targets: 'shares', shares: '50 100' });
     const played = wanted && playWanted(wanted);
-    expect(wanted?.targets).toBe('shares');
     expect(played?.ok && played.value.steps.map(({ positions }) => positions.length)).toEqual(Array(8).fill(2));
+    expect(played?.ok && new Set(played.value.rounds[1]?.shares)).toEqual(new Set([1]));
   });
 
   it('is refused in the words of the core where the ceiling cannot be held', () => {

@@ -3,6 +3,7 @@ import type { PlannedFigures } from '@clampwright/core/joint';
 import {
   elasticInteraction,
   type InteractionModel,
+  inGroups,
   type Layout,
   orderOf,
   orderRequestSchema,
@@ -66,13 +67,14 @@ const sharedRounds = (shares: readonly number[], order: readonly number[]): read
 
 function roundsFor(wanted: PlanWanted, order: readonly number[]): Result<readonly PlanRound[]> {
   if (wanted.targets === 'shares') return ok(sharedRounds(wanted.shares, order));
-  const { neighbours, finalN, rounds, ceilingN } = wanted;
+  const { neighbours, finalN, rounds, wrenches, ceilingN } = wanted;
   const planned = roundTargets(
     roundTargetsRequestSchema.parse({
       ...sourceIn(neighbours),
       order,
       finalN,
       rounds,
+      atOnce: wrenches,
       ...(ceilingN === undefined ? {} : { ceilingN }),
     }),
   );
@@ -126,9 +128,6 @@ function played(wanted: PlanWanted, rounds: readonly PlanRound[]): Result<Played
   };
   return ok({ rounds, steps, finalN: answer.value.finalN, figures });
 }
-
-const inGroups = (order: readonly number[], size: number): readonly (readonly number[])[] =>
-  Array.from({ length: Math.ceil(order.length / size) }, (_, index) => order.slice(index * size, (index + 1) * size));
 
 function minutesFor({ layout, finalN, wrenches, secondsPerPull }: PlanWanted, rounds: readonly PlanRound[]): number {
   const answer = orderOf(

@@ -32,13 +32,14 @@ export function useScatter(wanted: PlanWanted | undefined, plan: PlayedPlan | un
 }
 
 function scatterRequest(wanted: PlanWanted, plan: PlayedPlan): unknown {
-  const { frictionScatter, neighbours, finalN, rounds, ceilingN, targets } = wanted;
+  const { frictionScatter, neighbours, finalN, rounds, wrenches, ceilingN, targets } = wanted;
   if (frictionScatter === undefined || targets === 'shares') return undefined;
   return {
     ...sourceIn(neighbours),
     order: plan.rounds[0]?.order,
     finalN,
     rounds,
+    atOnce: wrenches,
     ...(ceilingN === undefined ? {} : { ceilingN }),
     frictionScatter,
   };
