@@ -71,8 +71,8 @@ const open = async (name: Case, more: Readonly<Record<string, unknown>> = {}, sh
 };
 const outputs = () => page.locator('.bench-result');
 /** Figure of an output, by what it is called. */
-const figureOf = async (label: string): Promise<string> => {
-  const row = page.locator('.outputs > div', { has: page.locator('dt', { hasText: new RegExp(`^${label}$`) }) });
+const figureOf = async (label: string, shown: Page = page): Promise<string> => {
+  const row = shown.locator('.outputs > div', { has: shown.locator('dt', { hasText: new RegExp(`^${label}$`) }) });
   return (await row.first().locator('.output-figure, .output-interval').first().innerText()).replace(/\s+/g, ' ');
 };
 
@@ -157,6 +157,67 @@ describe('the bench for a fastener', () => {
     await field.fill('12');
     await page.locator('.field-problem', { hasText: 'Wanted' }).first().waitFor();
     expect(await outputs().getByText('The result appears once the figures are there.').count()).toBe(1);
+  });
+});
+
+describe('what is taken along from the bench', () => {
+  const clipboard = () => page.evaluate(() => navigator.clipboard.readText());
+
+  it('is a link that opens the same calculation again, figures and units', async () => {
+    await office.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await open('assembly-torque', { units: { torqueNm: 'lbf·ft' } });
+    const torque = await figureOf('Torque at the fastener');
+    await page.getByRole('button', { name: 'Copy as link' }).click();
+    await outputs().getByText('copied').waitFor();
+    const elsewhere = await office.newPage();
+    await elsewhere.goto(await clipboard());
+    await elsewhere.getByRole('heading', { name: 'Result' }).waitFor();
+    expect(await figureOf('Torque at the fastener', elsewhere)).toBe(torque);
+    expect(Number.parseFloat(torque)).toBeCloseTo(83.4 / 1.35581794833, 1);
+    await elsewhere.close();
+  });
+
+  it('is JSON with every digit, which the API answers alike', async () => {
+    await page.getByRole('button', { name: 'Copy as JSON' }).click();
+    await expect.poll(clipboard).toMatch(/^\{/);
+    const copied: unknown = JSON.parse(await clipboard());
+    expect(copied).toMatchObject({ calculation: 'assembly-torque', input: CASES['assembly-torque'] });
+    const answer = await office.request.post(`${workshop.url}/api/v1/calc/assembly-torque`, {
+      data: CASES['assembly-torque'],
+    });
+    expect(copied).toHaveProperty('output', await answer.json());
+  });
+
+  it('is a torque with its window, filled into the stage of a new joint', async () => {
+    await open('preload');
+    await page.getByRole('button', { name: 'Go on in the joint' }).click();
+    await page.getByText('Stage 1 was filled in from Bench.').waitFor();
+    expect(await page.getByLabel('Target', { exact: true }).inputValue()).toBe('80');
+    expect(await page.getByLabel('± percent', { exact: true }).inputValue()).toBe('4');
+    expect(await page.getByLabel('Which document or trial', { exact: true }).inputValue()).toBe(
+      'Worked out on Bench (Preload) for M12 8.8',
+    );
+  });
+
+  it('is an angle with the torque to expect at its end', async () => {
+    await open('tightening-angle');
+    await page.getByRole('button', { name: 'Go on in the joint' }).click();
+    await page.getByText('Stage 1 was filled in from Bench.').waitFor();
+    const angle = page.getByRole('group', { name: 'Angle' });
+    expect(await angle.getByLabel('Target', { exact: true }).inputValue()).toBe('90');
+    expect(await angle.getByLabel('± percent', { exact: true }).inputValue()).toBe('');
+    const limits = page.getByRole('group', { name: 'Torque' });
+    const lower = Number(await limits.getByLabel('Lower limit', { exact: true }).inputValue());
+    expect(Number(await limits.getByLabel('Upper limit', { exact: true }).inputValue())).toBeGreaterThan(lower);
+  });
+
+  it('is of a checked joint the derivation of its target, with its tightening factor', async () => {
+    await open('joint-check');
+    await page.getByRole('button', { name: 'Go on in the joint' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Derive a target for stage 1' });
+    await dialog.waitFor();
+    expect(await dialog.getByLabel('Tightening factor', { exact: true }).inputValue()).toBe('1.8');
+    expect(await dialog.getByLabel('Friction in the thread', { exact: true }).inputValue()).toBe('0.14');
   });
 });
 

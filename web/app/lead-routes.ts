@@ -22,9 +22,9 @@ const ownRowsRoute = createRoute({
 const jointEditorRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/joints/$jointId/edit',
-  validateSearch: ({ isNew, derive }: { isNew?: unknown; derive?: unknown }) => ({
+  validateSearch: ({ isNew, bring }: { isNew?: unknown; bring?: unknown }) => ({
     ...(isNew === true ? { isNew } : {}),
-    ...(derive === undefined ? {} : { derive }),
+    ...(bring === undefined ? {} : { bring }),
   }),
   component: lazyRouteComponent(() => import('../joints/editor-place.tsx')),
 });

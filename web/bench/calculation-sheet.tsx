@@ -8,6 +8,7 @@ import { BenchFields } from './bench-fields.tsx';
 import { BothWays } from './both-ways.tsx';
 import { CopyButtons } from './copy-buttons.tsx';
 import { exampleOf } from './example.ts';
+import { broughtFrom } from './into-joint.ts';
 import { ResultFigures } from './result-figures.tsx';
 import { ResultSheet } from './result-sheet.tsx';
 import { SaveIntoJoint } from './save-into-joint.tsx';
@@ -34,6 +35,7 @@ export function CalculationSheet({ name, ...first }: CalculationSheetProps) {
   );
   useAddress(name, input, hand.units);
   const output = result.ok && unreadable.length === 0 ? result.value : undefined;
+  const brought = broughtFrom(name, input, output);
   return (
     <div className="bench">
       <Sheet
@@ -57,7 +59,7 @@ export function CalculationSheet({ name, ...first }: CalculationSheetProps) {
       <div className="bench-result">
         <ResultSheet result={unreadable.length > 0 ? undefined : result} units={hand.units} onUnit={setUnit}>
           <CopyButtons name={name} input={input} output={output} units={hand.units} />
-          {name === 'assembly-torque' ? <SaveIntoJoint input={input} /> : null}
+          {brought ? <SaveIntoJoint calculation={t(`bench.calc.${name}.name`)} brought={brought} /> : null}
         </ResultSheet>
         {output === undefined ? null : (
           <>

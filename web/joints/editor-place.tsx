@@ -1,3 +1,4 @@
+import type { OwnBolt } from '@clampwright/core/fastener';
 import type { JointContent, JointRevision } from '@clampwright/core/joint';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link, useNavigate } from '@tanstack/react-router';
@@ -9,11 +10,14 @@ import { useWho } from '../app/who.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { PageHeader } from '../parts/page-header.tsx';
 import { Loading, Trouble } from '../parts/states.tsx';
-import { beginningFrom, type DeriveBeginning } from './derive/beginning.ts';
+import { type Brought, broughtIn } from './brought/brought.ts';
+import { withStage } from './brought/fill-stage.ts';
 import { Editor } from './editor/editor.tsx';
 import { BLANK_JOINT } from './form/blank.ts';
 import { formOf } from './form/from-content.ts';
 import { jointQuery, useReleaseJoint, useSaveJoint } from './joints.ts';
+import { boltChoices } from './own-rows/own-choices.ts';
+import { ownRowsQuery } from './own-rows/own-rows.ts';
 import './joints.css';
 
 const route = getRouteApi('/joints/$jointId/edit');
@@ -21,15 +25,25 @@ const route = getRouteApi('/joints/$jointId/edit');
 /** A joint written anew, or a draft taken up again. */
 export default function EditorPlace() {
   const { jointId } = route.useParams();
-  const { isNew, derive } = route.useSearch();
-  const [beginning] = useState(() => beginningFrom(derive));
+  const { isNew, bring } = route.useSearch();
+  const [brought] = useState(() => broughtIn(bring));
   // Once it is kept, the address no longer says that it is new; the form stays as it is.
   const [beganNew] = useState(isNew === true);
   const joint = useQuery({ ...jointQuery(jointId), enabled: !beganNew });
-  if (beganNew) return <EditorPage key={jointId} jointId={jointId} latest={undefined} beginning={beginning} />;
+  const ownRows = useQuery({ ...ownRowsQuery, enabled: brought?.stage !== undefined });
   if (joint.isError) return <Trouble error={joint.error} onRetry={() => void joint.refetch()} />;
-  if (!joint.data) return <Loading />;
-  return <EditorPage key={jointId} jointId={jointId} latest={latestOf(joint.data.revisions)} beginning={beginning} />;
+  if (ownRows.isError) return <Trouble error={ownRows.error} onRetry={() => void ownRows.refetch()} />;
+  if ((!beganNew && !joint.data) || (brought?.stage && !ownRows.data)) return <Loading />;
+  const latest = beganNew || !joint.data ? undefined : latestOf(joint.data.revisions);
+  return (
+    <EditorPage
+      key={jointId}
+      jointId={jointId}
+      latest={latest}
+      brought={brought}
+      bolts={boltChoices(ownRows.data ?? [], undefined)}
+    />
+  );
 }
 
 const latestOf = (revisions: readonly JointRevision[]): JointRevision | undefined =>
@@ -38,15 +52,22 @@ const latestOf = (revisions: readonly JointRevision[]): JointRevision | undefine
 interface EditorPageProps {
   readonly jointId: string;
   readonly latest: JointRevision | undefined;
-  readonly beginning: DeriveBeginning | undefined;
+  readonly brought: Brought | undefined;
+  /** Own bolts, where what was brought may name one. */
+  readonly bolts: readonly OwnBolt[];
 }
 
-function EditorPage({ jointId, latest, beginning }: EditorPageProps) {
+function EditorPage({ jointId, latest, brought, bolts }: EditorPageProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const person = usePerson();
   const keeping = useKeeping(jointId);
   const [began] = useState(latest);
+  const [first] = useState(() => {
+    const kept = began ? formOf(began.content, language) : BLANK_JOINT;
+    return { kept, filled: brought ? withStage(kept, brought, bolts, language) : undefined };
+  });
+  const filledIndex = first.filled?.stageIndex;
   const revision = began === undefined ? 1 : began.status === 'released' ? began.revision + 1 : began.revision;
   return (
     <>
@@ -59,9 +80,13 @@ function EditorPage({ jointId, latest, beginning }: EditorPageProps) {
       {began?.status === 'released' ? (
         <Notice kind="plain" title={t('editor.after-released', { revision: began.revision })} />
       ) : null}
+      {filledIndex === undefined ? null : (
+        <Notice kind="caution" title={t('bench.save.filled', { stage: filledIndex + 1 })} />
+      )}
       <Editor
-        initial={began ? formOf(began.content, language) : BLANK_JOINT}
-        beginning={beginning}
+        kept={first.kept}
+        initial={first.filled?.form ?? first.kept}
+        brought={brought}
         hasDraft={began?.status === 'draft'}
         isBusy={keeping.isBusy}
         onSave={keeping.save}

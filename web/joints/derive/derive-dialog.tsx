@@ -9,9 +9,10 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog, DialogActions } from '../../parts/dialog.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Loading, Trouble } from '../../parts/states.tsx';
+import { begunWith } from '../brought/begin-derivation.ts';
+import type { Brought } from '../brought/brought.ts';
 import type { JointForm } from '../form/joint-form.ts';
 import { ownRowsQuery } from '../own-rows/own-rows.ts';
-import { begunWith, type DeriveBeginning } from './beginning.ts';
 import { DeriveFields } from './derive-fields.tsx';
 import { blankDerive, type DeriveChoices, type DeriveForm, deriveChoices, readDerive } from './derive-form.ts';
 import { useDeriveWords } from './derive-words.ts';
@@ -23,7 +24,7 @@ interface DeriveDialogProps {
   /** The stage whose window is to be filled in, from 0. */
   readonly stageIndex: number;
   /** What was brought along from Bench. */
-  readonly beginning?: DeriveBeginning | undefined;
+  readonly brought?: Brought | undefined;
   readonly onFill: (joint: JointForm) => void;
   readonly onClose: () => void;
 }
@@ -51,7 +52,7 @@ export function DeriveDialog(props: DeriveDialogProps) {
 function DeriveSheet({
   joint,
   stageIndex,
-  beginning,
+  brought,
   choices,
   onFill,
   onClose,
@@ -59,7 +60,7 @@ function DeriveSheet({
   const { t } = useTranslation(['lead', 'technician']);
   const language = useLanguage();
   const words = useDeriveWords();
-  const [form, setForm] = useState(() => begunWith(blankDerive(joint, language), beginning, choices, language));
+  const [form, setForm] = useState(() => begunWith(blankDerive(joint, language), brought, choices, language));
   const [isAskedFor, setAskedFor] = useState(false);
   const citing = { friction: words.frictionCited, method: words.methodCited };
   const { derived, plusMinusPercent, faults } = readDerive(form, choices, joint.torqueUnit, language, citing);

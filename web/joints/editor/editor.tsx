@@ -8,7 +8,7 @@ import { FormText } from '../../forms/fields.tsx';
 import { LeaveGuard } from '../../forms/leave-guard.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
-import type { DeriveBeginning } from '../derive/beginning.ts';
+import type { Brought } from '../brought/brought.ts';
 import { DeriveDialog } from '../derive/derive-dialog.tsx';
 import { inTorqueUnit } from '../form/blank.ts';
 import type { JointForm } from '../form/joint-form.ts';
@@ -25,9 +25,12 @@ import { RetorquePart, ReworkPart } from './rework-part.tsx';
 import { StagesPart } from './stages-part.tsx';
 
 interface EditorProps {
+  /** The joint as it was kept last. */
+  readonly kept: JointForm;
+  /** The same, or with what was brought from Bench filled in. */
   readonly initial: JointForm;
-  /** A derivation that was begun on Bench: it is taken up for the first stage that has a torque. */
-  readonly beginning?: DeriveBeginning | undefined;
+  /** What was begun on Bench: a derivation is taken up for the first stage that has a torque. */
+  readonly brought?: Brought | undefined;
   /** What is kept so far is a draft, not a released revision. */
   readonly hasDraft: boolean;
   /** Keeps the draft; false when it could not be kept. */
@@ -37,12 +40,12 @@ interface EditorProps {
 }
 
 /** A joint being written. */
-export function Editor({ initial, beginning, hasDraft, onSave, onRelease, isBusy }: EditorProps) {
+export function Editor({ kept: keptFirst, initial, brought, hasDraft, onSave, onRelease, isBusy }: EditorProps) {
   const language = useLanguage();
   const [form, setForm] = useState(initial);
-  const [kept, setKept] = useState(initial);
+  const [kept, setKept] = useState(keptFirst);
   const [isAskedFor, setAskedFor] = useState(false);
-  const [deriving, setDeriving] = useState(() => (beginning ? stageToDerive(initial) : undefined));
+  const [deriving, setDeriving] = useState(() => (brought?.derive ? stageToDerive(initial) : undefined));
   const reading = useMemo(() => readJoint(form, language), [form, language]);
   const set = (part: Partial<JointForm>) => setForm((before) => ({ ...before, ...part }));
   const save = async () => {
@@ -75,7 +78,7 @@ export function Editor({ initial, beginning, hasDraft, onSave, onRelease, isBusy
       <EditorFoot
         reading={reading}
         isDirty={form !== kept}
-        canRelease={hasDraft || form !== initial}
+        canRelease={hasDraft || form !== keptFirst}
         isBusy={isBusy}
         onAsk={() => setAskedFor(true)}
         onSave={() => void save()}
@@ -85,7 +88,7 @@ export function Editor({ initial, beginning, hasDraft, onSave, onRelease, isBusy
         <DeriveDialog
           joint={form}
           stageIndex={deriving}
-          beginning={beginning}
+          brought={brought}
           onClose={() => setDeriving(undefined)}
           onFill={(filled) => {
             setForm(filled);
