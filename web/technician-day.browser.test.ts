@@ -6,7 +6,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type ServedWorkshop, serveWorkshop } from './testing/served-workshop.ts';
 
 const TABLET = { width: 820, height: 1180 };
-const PIN = '2468';
 
 let workshop: ServedWorkshop;
 let tablet: BrowserContext;
@@ -26,7 +25,13 @@ const next = () => page.getByRole('heading', { name: /^Next position/ });
 
 async function signIn(name: string): Promise<void> {
   await dialog().getByRole('combobox', { name: 'Name' }).selectOption({ label: name });
-  await dialog().getByRole('textbox', { name: 'PIN' }).fill(PIN);
+  const told =
+    (await dialog()
+      .getByText(/^Somebody of the demonstration/)
+      .textContent()) ?? '';
+  await dialog()
+    .getByRole('textbox', { name: 'PIN' })
+    .fill(/\d{4}/.exec(told)?.[0] ?? '');
   await dialog().getByRole('button', { name: 'Begin' }).click();
   await page.getByRole('dialog', { name: 'Who is working?' }).waitFor({ state: 'detached' });
 }

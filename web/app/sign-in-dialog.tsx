@@ -54,6 +54,7 @@ function SignInForm(props: { readonly people: readonly Person[]; readonly onDone
   const signIn = useSignIn();
   const [personId, setPersonId] = useState(props.people[0]?.id ?? '');
   const [pin, setPin] = useState('');
+  const isDemo = props.people.some((person) => person.id === personId && person.demo);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     signIn.mutate({ personId, pin }, { onSuccess: (session) => props.onDone(session.person) });
@@ -69,7 +70,14 @@ function SignInForm(props: { readonly people: readonly Person[]; readonly onDone
           label: t('who.person', { name: person.name, role: t(`role.${person.role}`) }),
         }))}
       />
-      <TextField label={t('who.pin')} value={pin} onChange={setPin} type="password" inputMode="numeric" />
+      <TextField
+        label={t('who.pin')}
+        hint={isDemo ? t('who.demo-pin') : undefined}
+        value={pin}
+        onChange={setPin}
+        type="password"
+        inputMode="numeric"
+      />
       {signIn.isError ? <Trouble error={signIn.error} /> : null}
       <DialogActions>
         <Button kind="primary" type="submit" isDisabled={pin === '' || signIn.isPending}>
