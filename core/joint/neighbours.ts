@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { inGroups } from '../layout/in-groups.ts';
+import { NO_GAP } from '../layout/interaction/implied-gap.ts';
 import { sourceFields } from '../layout/interaction/source.ts';
 import { MOST_POSITIONS } from '../layout/layout.ts';
 import { MOST_SHARE, type Stage } from '../procedure/procedure.ts';
@@ -15,8 +16,10 @@ export const plannedFiguresSchema = z.strictObject({
   minutes: z.number().min(0),
   /** Of the clamp forces about the centre, at its largest on the way. */
   momentNm: z.number().min(0),
-  /** How much farther the joint is then open on one side than on the other, stiff parts on an even bed; mm. */
+  /** How much farther the joint is then open in one place than in another, mm. */
   gapMm: z.number().min(0).optional(),
+  /** Where the gap cannot be told, why. */
+  whyNoGap: z.enum(NO_GAP).optional(),
   /** Where scatter of friction was drawn: 95 % of the joints end below it. */
   spread95: share.optional(),
 });

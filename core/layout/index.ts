@@ -7,6 +7,7 @@ export {
   elasticInteraction,
   elasticInteractionRequestSchema,
 } from './interaction/elastic-interaction.ts';
+export { impliedGap, momentNmm, type NoGap } from './interaction/implied-gap.ts';
 export { type InteractionModel, modelSchema } from './interaction/model-schema.ts';
 export { kei, plateClosing, plateFigures } from './interaction/plate-on-bed.ts';
 export { ringClosing } from './interaction/ring-model.ts';
@@ -15,7 +16,6 @@ export { matrixOf } from './interaction/square-matrix.ts';
 export { type DrawnSpot, type JointDrawing, jointDrawing } from './joint-drawing.ts';
 export * from './layout.ts';
 export * from './order-request.ts';
-export { tiltGapMm } from './orders/quality.ts';
 export * from './places.ts';
 export {
   type RoundTargets,

@@ -1,4 +1,4 @@
-import { orderPlanStands, type PlannedFigures } from '../joint/neighbours.ts';
+import { type Neighbours, orderPlanStands, type PlannedFigures } from '../joint/neighbours.ts';
 import { say } from '../language/say.ts';
 import { stepAt } from '../procedure/step.ts';
 import type { Language } from '../quantity/language.ts';
@@ -41,8 +41,8 @@ export function planBlocks(joint: JobJoint, state: JointState, language: Languag
               },
             ]
           : []),
-        ...figures(say(language, 'plan.planned'), plan.planned, language),
-        ...figures(say(language, 'plan.compared'), plan.compared, language),
+        ...figures(say(language, 'plan.planned'), plan.planned, neighbours, language),
+        ...figures(say(language, 'plan.compared'), plan.compared, neighbours, language),
       ],
     },
     ...(table ? [table] : []),
@@ -54,20 +54,21 @@ const figure = (value: number, language: Language): string =>
 
 const percent = (share: number, language: Language): string => `${figure(share * 100, language)}\u00a0%`;
 
-function figures(label: string, told: PlannedFigures, language: Language): readonly Fact[] {
+function figures(label: string, told: PlannedFigures, { model }: Neighbours, language: Language): readonly Fact[] {
   const value = say(language, 'plan.figures', {
     spread: percent(told.spread, language),
     pulls: told.pulls,
     minutes: figure(told.minutes, language),
     moment: figure(told.momentNm, language),
   });
-  const gap =
-    told.gapMm === undefined ? [] : [say(language, 'plan.figures-gap', { gap: figure(told.gapMm, language) })];
+  const stiff = model?.kind === 'ring' ? 'plan.figures-gap' : 'plan.figures-gap-bent';
+  const gap = told.gapMm === undefined ? [] : [say(language, stiff, { gap: figure(told.gapMm, language) })];
+  const noGap = told.whyNoGap ? [say(language, `plan.no-gap-${told.whyNoGap}`)] : [];
   const scatter =
     told.spread95 === undefined
       ? []
       : [say(language, 'plan.figures-scatter', { spread: percent(told.spread95, language) })];
-  return [{ label, value: [[value, ...gap].join(', '), ...scatter].join('; ') }];
+  return [{ label, value: [[value, ...gap, ...noGap].join(', '), ...scatter].join('; ') }];
 }
 
 /** Every pull of the rounds that have targets of their own, in order. */

@@ -86,7 +86,8 @@ class Balance {
   }
 }
 
-function aboutMean(places: readonly Place[]): readonly (readonly [number, number])[] {
+/** Places from the mean of all, mm. */
+export function aboutMean(places: readonly Place[]): readonly (readonly [number, number])[] {
   const count = places.length;
   const xMm = places.reduce((sum, place) => sum + place.xMm, 0) / count;
   const yMm = places.reduce((sum, place) => sum + place.yMm, 0) / count;

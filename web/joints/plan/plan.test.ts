@@ -1,4 +1,4 @@
-import { jointContentSchema } from '@clampwright/core/joint';
+import { jointContentSchema, type Neighbours } from '@clampwright/core/joint';
 import { describe, expect, it } from 'vitest';
 import { readerIn } from '../../forms/reader.ts';
 import { BLANK_JOINT, blankStage } from '../form/blank.ts';
@@ -36,6 +36,12 @@ const FLANGE: JointForm = {
   neighbours: { ...BLANK_JOINT.neighbours, isUsed: true, figures: FIGURES, note: 'sheet 4' },
 };
 const PLAN: PlanForm = { ...BLANK_PLAN, stage: 1, own: [], finalKN: '44', rounds: '1', closingRounds: '1' };
+
+const MEASURED: Neighbours = {
+  how: 'measured',
+  note: 'load cells',
+  interaction: Array.from({ length: 8 }, (_, i) => Array.from({ length: 8 }, (_column, j) => (i === j ? 1 : 0))),
+};
 
 function wantedOf(plan: PlanForm, form: JointForm = FLANGE) {
   const { layout, neighbours, faults } = readJoint(form, 'en');
@@ -124,6 +130,24 @@ describe('a plan of rounds', () => {
     const acrossMm = (240 * (2 * momentNm * 1000)) / (bedNPerMm * 8 * 120 ** 2);
     expect(gapMm).toBeLessThanOrEqual(acrossMm * (1 + 1e-9));
     expect(gapMm).toBeGreaterThanOrEqual(acrossMm * Math.cos(Math.PI / 8) * (1 - 1e-9));
+  });
+
+  it('tells the gap of a cover as its plate bends, and of coefficients why there is none', () => {
+    const cover: JointForm = {
+      ...FLANGE,
+      neighbours: {
+        ...FLANGE.neighbours,
+        kind: 'plate',
+        figures: { heightMm: '20', modulusMPa: '200000', bedNPerMm3: '10', boltNPerMm: '600000' },
+      },
+    };
+    const { wanted } = wantedOf(PLAN, cover);
+    const bent = wanted && playWanted(wanted);
+    expect(bent?.ok && bent.value.figures.gapMm).toBeGreaterThan(0);
+    const measured = wanted && { ...wanted, neighbours: MEASURED };
+    const played = measured && playWanted(measured);
+    expect(played?.ok && played.value.figures).toMatchObject({ whyNoGap: 'up-to-scale' });
+    expect(played?.ok && played.value.figures).not.toHaveProperty('gapMm');
   });
 
   it('begins with the force of K = 0.2', () => {

@@ -53,13 +53,18 @@ export function PlansBeside({ wanted, mine, star, scatter }: PlansBesideProps) {
         ) : null}
       </div>
       <p className="soft small">{t('plan.line')}</p>
-      {plans.some(({ figures }) => figures.gapMm !== undefined) ? (
-        <p className="soft small">{t('plan.gap-assumed')}</p>
-      ) : null}
+      {plans[0] ? <GapAssumed wanted={wanted} figures={plans[0].figures} /> : null}
       <StepControls steps={steps} />
       <ScatterTable wanted={wanted} scatter={scatter} />
     </>
   );
+}
+
+/** What the gap is taken from, or why it cannot be told. */
+function GapAssumed({ wanted, figures }: { readonly wanted: PlanWanted; readonly figures: PlayedPlan['figures'] }) {
+  const { t } = useTranslation('lead');
+  const told = wanted.neighbours.model?.kind === 'ring' ? t('plan.gap-assumed') : t('plan.gap-bent');
+  return <p className="soft small">{figures.whyNoGap ? t(`plan.no-gap.${figures.whyNoGap}`) : told}</p>;
 }
 
 const PLAN_WORDS = {

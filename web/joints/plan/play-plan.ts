@@ -2,16 +2,16 @@ import { ok, type Result } from '@clampwright/core/failure';
 import type { PlannedFigures } from '@clampwright/core/joint';
 import {
   elasticInteraction,
-  type InteractionModel,
+  impliedGap,
   inGroups,
   type Layout,
+  momentNmm,
   orderOf,
   orderRequestSchema,
   type Place,
   places,
   roundTargets,
   roundTargetsRequestSchema,
-  tiltGapMm,
 } from '@clampwright/core/layout';
 import type { PlanWanted } from './plan-form.ts';
 
@@ -145,38 +145,23 @@ function minutesFor({ layout, finalN, wrenches, secondsPerPull }: PlanWanted, ro
 }
 
 /** Of the clamp forces about the middle of all positions, the largest on the way, and the gap it opens. */
-function imbalanceOf(
-  { layout, neighbours }: PlanWanted,
-  steps: readonly PulledStep[],
-): Pick<PlannedFigures, 'momentNm' | 'gapMm'> {
+function imbalanceOf({ layout, neighbours }: PlanWanted, steps: readonly PulledStep[]): Imbalance {
   const all = places(layout);
-  const largest = largestMoment(all, steps);
-  const momentNm = Math.hypot(...largest) / 1000;
-  const bedNPerMm = bedUnderEach(neighbours.model);
-  return { momentNm, ...(bedNPerMm === undefined ? {} : { gapMm: tiltGapMm(all, largest, bedNPerMm) }) };
+  const worst = mostUneven(all, steps);
+  const gap = impliedGap(sourceIn(neighbours), all, worst);
+  return { momentNm: Math.hypot(...momentNmm(all, worst)) / 1000, ...gap };
 }
 
-/** N·mm about both axes, at its largest. */
-export function largestMoment(all: readonly Place[], steps: readonly PulledStep[]): readonly [number, number] {
-  const middleX = all.reduce((sum, { xMm }) => sum + xMm, 0) / all.length;
-  const middleY = all.reduce((sum, { yMm }) => sum + yMm, 0) / all.length;
-  let largest: readonly [number, number] = [0, 0];
+type Imbalance = Pick<PlannedFigures, 'momentNm' | 'gapMm' | 'whyNoGap'>;
+
+/** The forces while their moment about the middle is largest. */
+function mostUneven(all: readonly Place[], steps: readonly PulledStep[]): readonly number[] {
+  let [worst, largest]: [readonly number[], number] = [[], 0];
   for (const { forcesN } of steps) {
-    let [x, y] = [0, 0];
-    for (const [index, { xMm, yMm }] of all.entries()) {
-      x += (forcesN[index] ?? 0) * (xMm - middleX);
-      y += (forcesN[index] ?? 0) * (yMm - middleY);
-    }
-    if (Math.hypot(x, y) > Math.hypot(...largest)) largest = [x, y];
+    const moment = Math.hypot(...momentNmm(all, forcesN));
+    if (moment > largest) [worst, largest] = [forcesN, moment];
   }
-  return largest;
-}
-
-/** Stiffness of a gasket under each position, N/mm, as it is first pressed; known of a pair of flanges alone. */
-function bedUnderEach(model: InteractionModel | undefined): number | undefined {
-  if (model?.kind !== 'ring') return undefined;
-  const areaMm2 = (Math.PI / 4) * (model.gasketOuterMm ** 2 - model.gasketInnerMm ** 2);
-  return (model.gasketMPa * areaMm2) / model.gasketThicknessMm / model.count;
+  return worst;
 }
 
 /** A layout in the words of the request for an order. */
