@@ -17,7 +17,7 @@ const BAR = {
   boltNPerMm: 1e6,
 } as const;
 const COVER = { heightMm: 20, modulusMPa: 200_000, poisson: 0.3, bedNPerMm3: 10 };
-const GRID = { kind: 'rectangle', rows: 2, columns: 2, pitchXMm: 120, pitchYMm: 80 } as const;
+const GRID = { kind: 'rectangle', rows: 2, columns: 2, pitchXMm: 120, pitchYMm: 80, edgeOnly: false } as const;
 const line = places({ kind: 'line', count: 3, pitchMm: 100 });
 const grid = places(GRID);
 
