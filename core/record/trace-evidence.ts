@@ -2,6 +2,7 @@ import type { JointContent } from '../joint/joint.ts';
 import type { Step } from '../procedure/step.ts';
 import { analyseTrace } from '../trace/analyse.ts';
 import { type Expectation, learn, type TraceFigures } from '../trace/expectation.ts';
+import { extremesOf } from '../trace/extremes.ts';
 import { learnable } from '../trace/figures.ts';
 import type { Finding } from '../trace/finding.ts';
 import { expectationOf, expectationOfWindows } from '../trace/from-mechanics.ts';
@@ -24,7 +25,8 @@ export interface TraceEvidence {
 const FEWEST_SAMPLES = 20;
 
 /** Torque that winds the wrong way, on a step that tightens. */
-export const isWrongWay = (trace: Trace, step: Step): boolean => step.kind !== 'loosen' && isLoosening(trace);
+export const isWrongWay = (trace: Trace, step: Step): boolean =>
+  step.kind !== 'loosen' && isLoosening(extremesOf(trace));
 
 /**
  * Reads the trace of a pull at the fastener: adapter counted in, wind-up of the extension taken off, held to what the

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { histogram, shareUnder } from './histogram.ts';
-import { bringToPlace, coverageIntervals } from './order-statistics.ts';
+import { bringToPlace, coverageIntervals, middleByWeight } from './order-statistics.ts';
 import { randomWords } from './random-words.ts';
 
 fc.configureGlobal({ seed: 24 });
@@ -32,6 +32,21 @@ describe('bringToPlace', () => {
     const sorted = column.toSorted();
     bringToPlace(column, rank);
     expect(column[rank]).toBe(sorted[rank]);
+  });
+});
+
+describe('middleByWeight', () => {
+  it('is the value at which the sorted weights come to the sum', () => {
+    const weighed = fc.array(fc.tuple(fc.integer({ min: -50, max: 50 }), fc.nat({ max: 9 })), { minLength: 1 });
+    fc.assert(
+      fc.property(weighed, fc.double({ min: 0, max: 1, noNaN: true }), (pairs, share) => {
+        const sum = Math.floor(share * pairs.reduce((whole, [, weight]) => whole + weight, 0));
+        let come = 0;
+        const wanted = pairs.toSorted(([a], [b]) => a - b).find(([, weight]) => (come += weight) >= sum);
+        const columns = [0, 1].map((at) => Float64Array.from(pairs, (pair) => pair[at]!));
+        expect(middleByWeight(columns[0]!, columns[1]!, sum)).toBe(wanted?.[0]);
+      }),
+    );
   });
 });
 

@@ -31,6 +31,45 @@ export function bringToPlace(values: Float64Array, rank: number, first = 0, last
   }
 }
 
+/**
+ * The value at which the weights of those up to it come to a sum; both are put into another order. Little more than one
+ * pass where values lie at random.
+ *
+ * @param weights none below 0, one a value
+ * @returns 0 of no values
+ */
+export function middleByWeight(values: Float64Array, weights: Float64Array, sum: number): number {
+  let left = 0;
+  let right = values.length - 1;
+  let before = 0;
+  while (right > left) {
+    const pivot = values[(left + right) >> 1]!;
+    let below = 0;
+    let i = left;
+    let j = right;
+    while (i <= j) {
+      while (values[i]! < pivot) below += weights[i++]!;
+      while (values[j]! > pivot) j--;
+      if (i > j) break;
+      swap(values, i, j);
+      swap(weights, i, j--);
+      below += weights[i++]!;
+    }
+    if (before + below >= sum) right = i - 1;
+    else {
+      before += below;
+      left = i;
+    }
+  }
+  return values[left] ?? 0;
+}
+
+function swap(values: Float64Array, i: number, j: number): void {
+  const kept = values[i]!;
+  values[i] = values[j]!;
+  values[j] = kept;
+}
+
 function sampleAbout(values: Float64Array, rank: number, left: number, right: number): void {
   const count = right - left + 1;
   const place = rank - left + 1;

@@ -1,3 +1,4 @@
+import { extremesOf } from './extremes.ts';
 import { type Figures, readCurve } from './figures.ts';
 import type { Finding } from './finding.ts';
 import { findingsOf } from './findings/rules.ts';
@@ -20,9 +21,10 @@ const TIGHT_SHARE = 0.6;
  * @param window  what the pull was to reach, where it is known
  */
 export function analyseTrace(samples: Samples, options: TraceOptions, window: TraceWindow = {}): TraceAnalysis {
-  if (isLoosening(samples)) return { kind: 'loosening', loosening: looseningOf(samples) };
+  const extremes = extremesOf(samples);
+  if (isLoosening(extremes)) return { kind: 'loosening', loosening: looseningOf(samples) };
   const { targetNm, lowerNm } = window;
-  const read = readCurve(samples, { ...options, targetNm });
+  const read = readCurve(samples, { ...options, targetNm }, extremes);
   const wantedNm = targetNm ?? lowerNm ?? read.figures.peakTorqueNm;
   const wasTight = read.figures.torqueAtFirstTurnNm >= TIGHT_SHARE * options.startsAtNm;
   const startedNm = wasTight ? options.startsAtNm : 0;

@@ -1,5 +1,5 @@
-import { type Extremes, extremesOf, roomFor } from './extremes.ts';
-import { Gathering } from './gather.ts';
+import { type Extremes, extremesOf, mostPoints, roomFor } from './extremes.ts';
+import { calmAt, Gathering, type Points } from './gather.ts';
 import type { Samples } from './samples.ts';
 
 /** Torque went away before the end of the pull, and came back. */
@@ -14,12 +14,7 @@ export interface Break {
 }
 
 /** Torque over the turning of the fastener: strokes joined end to end, a point for each small step of angle. */
-export interface Curve {
-  readonly angleDeg: Float64Array;
-  readonly torqueNm: Float64Array;
-  /** First sample of each point. */
-  readonly index: Int32Array;
-  readonly count: number;
+export interface Curve extends Points {
   readonly breaks: readonly Break[];
   readonly extremes: Extremes;
   /** Where forward motion ended, and the largest torque there. */
@@ -37,6 +32,9 @@ const BACK = 0.97;
 const MARKED = 0.01;
 /** Below this share of the peak a stroke cannot be told from noise. */
 const NOTHING = 0.1;
+/** From so many samples to a point on, one that leaves its neighbours by less than this share of the peak may stay in the mean. */
+const FINE = 8;
+const WILD = 0.04;
 
 /**
  * Reduces samples to a curve.
@@ -47,20 +45,18 @@ const NOTHING = 0.1;
  *
  * Hot loop: one pass after a look for the extremes, nothing allocated but a row for each break.
  */
-export function curveOf(samples: Samples): Curve {
-  const extremes = extremesOf(samples);
+export function curveOf(samples: Samples, extremes: Extremes = extremesOf(samples)): Curve {
   const { count, stepDeg, peakNm } = extremes;
-  const gathering = new Gathering(roomFor(count), stepDeg, peakNm);
+  const gathering = new Gathering(mostPoints(count), roomFor(extremes), stepDeg, peakNm);
   const walk = new Walk(samples, extremes, gathering);
-  for (let i = 0; i < count; i++) walk.sample(i);
+  for (let i = 0; i < count; ) {
+    walk.sample(i++);
+    i = walk.steadily(i);
+  }
   const lost = walk.end();
   const { last } = gathering;
-  const points = gathering.close();
   return {
-    angleDeg: gathering.angleDeg.subarray(0, points),
-    torqueNm: gathering.torqueNm.subarray(0, points),
-    index: gathering.index.subarray(0, points),
-    count: points,
+    ...gathering.close(),
     breaks: walk.breaks,
     extremes,
     last,
@@ -71,9 +67,11 @@ export function curveOf(samples: Samples): Curve {
 /** Goes along the samples of one pull and tells turning from letting go. */
 class Walk {
   readonly breaks: Break[] = [];
+  readonly #samples: Samples;
   readonly #angleDeg: ArrayLike<number>;
   readonly #torqueNm: ArrayLike<number>;
   readonly #count: number;
+  readonly #isFine: boolean;
   readonly #floorNm: number;
   readonly #gathering: Gathering;
   readonly #windUpDeg: number;
@@ -96,9 +94,12 @@ class Walk {
   #lastLow = 0;
   #lastLowDeg = 0;
 
-  constructor({ angleDeg, torqueNm }: Samples, { count, loadedDeg, stepDeg, peakNm }: Extremes, gathering: Gathering) {
-    this.#angleDeg = angleDeg;
-    this.#torqueNm = torqueNm;
+  constructor(samples: Samples, extremes: Extremes, gathering: Gathering) {
+    const { count, loadedDeg, stepDeg, peakNm } = extremes;
+    this.#samples = samples;
+    this.#angleDeg = samples.angleDeg;
+    this.#torqueNm = samples.torqueNm;
+    this.#isFine = extremes.samplesPerPoint >= FINE;
     this.#count = count;
     this.#halfStepDeg = stepDeg / 2;
     this.#peakNm = peakNm;
@@ -111,7 +112,7 @@ class Walk {
   }
 
   sample(i: number): void {
-    const nm = this.#calmNm(i);
+    const nm = calmAt(this.#torqueNm, i, this.#count);
     const deg = this.#angleDeg[i]! + this.#offsetDeg;
     if (this.#low) return this.#whileLow(i, deg, nm);
     const gathering = this.#gathering;
@@ -134,6 +135,29 @@ class Walk {
     gathering.hold();
     this.#markedDeg = deg + this.#halfStepDeg;
     this.#markedNm = nm + MARKED * this.#peakNm;
+  }
+
+  /** Goes on through samples that turn steadily, where there are many to a point. @returns the first that does not */
+  steadily(first: number): number {
+    if (!this.#isFine || this.#low) return first;
+    const gathering = this.#gathering;
+    const fromDeg = gathering.topDeg;
+    const after = gathering.takeSteady(this.#samples, first, {
+      count: this.#count,
+      offsetDeg: this.#offsetDeg,
+      leastNm: this.#levelNm > this.#floorNm ? HELD * this.#levelNm : Number.NEGATIVE_INFINITY,
+      mostNm: this.#markedNm,
+      jumpNm: WILD * this.#peakNm,
+      untilDeg: this.#markedDeg,
+    });
+    if (after === first) return first;
+    const nm = this.#torqueNm[after - 1]!;
+    const { topDeg } = gathering;
+    this.#levelNm = Math.max(nm, this.#levelNm * Math.max(0, 1 - (topDeg - fromDeg) * this.#fadePerDeg));
+    if (nm < HELD * this.#levelNm) return after;
+    this.#heldDeg = topDeg;
+    this.#heldIndex = after - 1;
+    return after;
   }
 
   /** @returns whether torque was lost while the angle ran on, and what came then belongs to the curve */
@@ -184,16 +208,6 @@ class Walk {
     const bound = BACK * this.#lowNm;
     if (calmNm >= bound) return true;
     return this.#torqueNm[i]! >= bound && i > 0 && this.#torqueNm[i - 1]! > LET_GO * this.#lowNm;
-  }
-
-  /** Median of three: a single wild sample does not count. */
-  #calmNm(i: number): number {
-    const now = this.#torqueNm[i]!;
-    const before = this.#torqueNm[i === 0 ? 0 : i - 1]!;
-    const after = this.#torqueNm[i + 1 < this.#count ? i + 1 : i]!;
-    const low = before < now ? before : now;
-    const high = before < now ? now : before;
-    return after < low ? low : after > high ? high : after;
   }
 
   #staysLow(i: number): boolean {

@@ -1,10 +1,11 @@
 import { type Curve, curveOf } from './curve.ts';
 import type { TraceFigures } from './expectation.ts';
+import { extremesOf } from './extremes.ts';
 import { type JointRate, jointRateOf } from './joint-rate.ts';
 import { heightUncertainty, reaches } from './line-fit.ts';
 import { type Phases, phasesOf } from './phases.ts';
 import { type Prevailing, prevailingOf } from './prevailing.ts';
-import { readingOf } from './reading.ts';
+import { turningOf } from './reading.ts';
 import type { Samples } from './samples.ts';
 import type { StickSlip } from './stick-slip.ts';
 import { readFrom, windUpEnd } from './wind-up-part.ts';
@@ -86,8 +87,8 @@ export interface ReadCurve {
 }
 
 /** Reads a tightening curve: snug, slope, yield, prevailing torque, joint rate. Judges nothing. */
-export function readCurve(samples: Samples, options: ReadingOptions): ReadCurve {
-  const { curve, phases } = turningPart(curveOf(samples), options);
+export function readCurve(samples: Samples, options: ReadingOptions, extremes = extremesOf(samples)): ReadCurve {
+  const { curve, phases } = turningPart(curveOf(samples, extremes), options);
   const prevailing = prevailingOf(curve, phases);
   const { timeS } = samples;
   const figures: Figures = {
@@ -101,7 +102,7 @@ export function readCurve(samples: Samples, options: ReadingOptions): ReadCurve 
     torqueAtFirstTurnNm: curve.torqueNm[0] ?? 0,
     reseatStrokes: curve.breaks.filter(({ kind }) => kind === 'stroke').length,
     dropOuts: curve.breaks.filter(({ kind }) => kind === 'drop-out').length,
-    ...(timeS ? { maxRateDegPerS: readingOf({ ...samples, timeS }).fastestDegPerS } : {}),
+    ...(timeS ? { maxRateDegPerS: turningOf(timeS, samples.angleDeg, extremes.count).fastestDegPerS } : {}),
     ...told('stickSlip', phases.stickSlip),
     ...told('jointRate', jointRateOf(curve, rateTorqueNm(curve, options))),
   };

@@ -1,3 +1,5 @@
+import type { Samples } from './samples.ts';
+
 /** Where a gathering stood, to go back to. */
 interface Mark {
   points: number;
@@ -12,6 +14,26 @@ interface Mark {
   heldFirstNm: number;
   heldTopNm: number;
   heldIndex: number;
+}
+
+/** Points of a curve, as gathered. */
+export interface Points {
+  readonly angleDeg: Float64Array;
+  readonly torqueNm: Float64Array;
+  /** First sample of each point. */
+  readonly index: Int32Array;
+  readonly count: number;
+}
+
+/** Between what samples go on steadily. */
+export interface Steady {
+  readonly count: number;
+  readonly offsetDeg: number;
+  readonly leastNm: number;
+  readonly mostNm: number;
+  /** From one sample to the next. */
+  readonly jumpNm: number;
+  readonly untilDeg: number;
 }
 
 /** Torque that rises by more of the peak than this while the angle stands was wound up, not turned. */
@@ -38,18 +60,21 @@ const emptyMark = (): Mark => ({
  * steps weigh alike however fast the hand was.
  */
 export class Gathering {
-  readonly angleDeg: Float64Array;
-  readonly torqueNm: Float64Array;
-  readonly index: Int32Array;
+  #angleDeg: Float64Array;
+  #torqueNm: Float64Array;
+  #index: Int32Array;
+  readonly #most: number;
   readonly #stepDeg: number;
   readonly #woundUpNm: number;
   readonly #at: Mark = emptyMark();
   readonly #held: Mark = emptyMark();
 
-  constructor(room: number, stepDeg: number, peakNm: number) {
-    this.angleDeg = new Float64Array(room + 2);
-    this.torqueNm = new Float64Array(room + 2);
-    this.index = new Int32Array(room + 2);
+  /** @param most points at the most; room is made as it is needed, from `room` on */
+  constructor(most: number, room: number, stepDeg: number, peakNm: number) {
+    this.#most = most;
+    this.#angleDeg = new Float64Array(room);
+    this.#torqueNm = new Float64Array(room);
+    this.#index = new Int32Array(room);
     this.#stepDeg = stepDeg;
     this.#woundUpNm = WOUND_UP * peakNm;
   }
@@ -83,6 +108,64 @@ export class Gathering {
     }
   }
 
+  /**
+   * Takes samples as long as the fastener turns steadily on within one point of the curve.
+   *
+   * Hot loop, most of a finely sampled trace goes through it: no calls, what it comes to in local figures.
+   *
+   * @param first the sample after one that was taken
+   * @returns the first that was not taken
+   */
+  takeSteady(
+    { angleDeg, torqueNm }: Samples,
+    first: number,
+    { count, offsetDeg, leastNm, mostNm, jumpNm, untilDeg }: Steady,
+  ): number {
+    const at = this.#at;
+    if (at.groups === 0 || at.heldCount === 0) return first;
+    let { topDeg, heldNm, heldCount, heldFirstNm, heldTopNm, heldIndex, groups, sumDeg, sumNm } = at;
+    const endDeg = Math.min(untilDeg, at.fromDeg + this.#stepDeg);
+    let beforeNm = torqueNm[first - 1]!;
+    let i = first;
+    for (; i < count; i++) {
+      const nm = torqueNm[i]!;
+      const deg = angleDeg[i]! + offsetDeg;
+      const rise = nm - beforeNm;
+      if (!(rise < jumpNm && rise > -jumpNm && nm >= leastNm && nm < mostNm && deg >= topDeg)) break;
+      beforeNm = nm;
+      if (deg === topDeg) {
+        const standsNm = calmAt(torqueNm, i, count);
+        if (standsNm <= heldTopNm) continue;
+        heldNm += standsNm;
+        heldCount++;
+        heldTopNm = standsNm;
+        continue;
+      }
+      if (topDeg > endDeg) break;
+      groups++;
+      sumDeg += topDeg;
+      sumNm += heldCount === 1 ? heldNm : heldTopNm - heldFirstNm > this.#woundUpNm ? heldTopNm : heldNm / heldCount;
+      // the mean of a point evens out single samples; the highest at an angle would not
+      const goesOn = i + 1 < count && angleDeg[i + 1]! + offsetDeg !== deg;
+      topDeg = deg;
+      heldNm = goesOn ? nm : calmAt(torqueNm, i, count);
+      heldCount = 1;
+      heldFirstNm = heldNm;
+      heldTopNm = heldNm;
+      heldIndex = i;
+    }
+    at.topDeg = topDeg;
+    at.heldNm = heldNm;
+    at.heldCount = heldCount;
+    at.heldFirstNm = heldFirstNm;
+    at.heldTopNm = heldTopNm;
+    at.heldIndex = heldIndex;
+    at.groups = groups;
+    at.sumDeg = sumDeg;
+    at.sumNm = sumNm;
+    return i;
+  }
+
   /** Turning that is not to count, such as the break-away of a stroke. */
   pass(deg: number): void {
     const at = this.#at;
@@ -100,11 +183,17 @@ export class Gathering {
     copy(this.#held, this.#at);
   }
 
-  /** Ends the gathering. @returns how many points there are */
-  close(): number {
+  /** Ends the gathering. */
+  close(): Points {
     this.#closeAngle();
     this.#closePoint();
-    return this.#at.points;
+    const { points: count } = this.#at;
+    return {
+      angleDeg: this.#angleDeg.subarray(0, count),
+      torqueNm: this.#torqueNm.subarray(0, count),
+      index: this.#index.subarray(0, count),
+      count,
+    };
   }
 
   #closeAngle(): void {
@@ -124,15 +213,38 @@ export class Gathering {
 
   #closePoint(): void {
     const at = this.#at;
-    if (at.groups === 0 || at.points >= this.index.length) return;
-    this.angleDeg[at.points] = at.sumDeg / at.groups;
-    this.torqueNm[at.points] = at.sumNm / at.groups;
-    this.index[at.points] = at.firstIndex;
+    if (at.groups === 0 || at.points >= this.#most) return;
+    if (at.points >= this.#index.length) this.#makeRoom();
+    this.#angleDeg[at.points] = at.sumDeg / at.groups;
+    this.#torqueNm[at.points] = at.sumNm / at.groups;
+    this.#index[at.points] = at.firstIndex;
     at.points++;
     at.groups = 0;
     at.sumDeg = 0;
     at.sumNm = 0;
   }
+
+  #makeRoom(): void {
+    const room = 2 * this.#index.length;
+    this.#angleDeg = grown(new Float64Array(room), this.#angleDeg);
+    this.#torqueNm = grown(new Float64Array(room), this.#torqueNm);
+    this.#index = grown(new Int32Array(room), this.#index);
+  }
+}
+
+/** Median of three: a single wild sample does not count. */
+export function calmAt(torqueNm: ArrayLike<number>, i: number, count: number): number {
+  const now = torqueNm[i]!;
+  const before = torqueNm[i === 0 ? 0 : i - 1]!;
+  const after = torqueNm[i + 1 < count ? i + 1 : i]!;
+  const low = before < now ? before : now;
+  const high = before < now ? now : before;
+  return after < low ? low : after > high ? high : after;
+}
+
+function grown<Row extends Float64Array | Int32Array>(to: Row, from: Row): Row {
+  to.set(from);
+  return to;
 }
 
 function copy(from: Mark, to: Mark): void {

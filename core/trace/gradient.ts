@@ -1,3 +1,4 @@
+import { bringToPlace } from '../statistics/order-statistics.ts';
 import type { Curve } from './curve.ts';
 
 /** Local slope along a curve. */
@@ -48,7 +49,7 @@ function spacingOf({ angleDeg, count }: Curve): number {
   const from = Math.max(1, count - 200);
   const steps = new Float64Array(Math.max(0, count - from));
   for (let i = from; i < count; i++) steps[i - from] = angleDeg[i]! - angleDeg[i - 1]!;
-  return steps.toSorted()[steps.length >> 1] ?? 0;
+  return middleOf(steps);
 }
 
 /** Running sums: each point enters and leaves once. */
@@ -103,5 +104,11 @@ function medianOfSome(values: Float64Array): number {
   const stride = Math.max(1, Math.floor(values.length / 500));
   const some = new Float64Array(Math.floor(values.length / stride));
   for (let i = 0; i < some.length; i++) some[i] = values[i * stride]!;
-  return some.toSorted()[some.length >> 1] ?? 0;
+  return middleOf(some);
+}
+
+function middleOf(values: Float64Array): number {
+  const middle = values.length >> 1;
+  bringToPlace(values, middle);
+  return values[middle] ?? 0;
 }

@@ -1,3 +1,4 @@
+import type { Extremes } from './extremes.ts';
 import type { Samples } from './samples.ts';
 
 /** What a loosening curve says; torque as a positive figure. */
@@ -11,15 +12,8 @@ export interface Loosening {
 }
 
 /** Negative torque that outweighs the positive is loosening. */
-export function isLoosening({ torqueNm }: Samples): boolean {
-  let least = 0;
-  let most = 0;
-  for (let i = 0; i < torqueNm.length; i++) {
-    if (torqueNm[i]! < least) least = torqueNm[i]!;
-    if (torqueNm[i]! > most) most = torqueNm[i]!;
-  }
-  return -least > most;
-}
+export const isLoosening = ({ lowestNm, highestNm }: Pick<Extremes, 'lowestNm' | 'highestNm'>): boolean =>
+  -lowestNm > Math.max(0, highestNm);
 
 /** A further peak of this share of the highest, after torque had gone, is a slip. */
 const AGAIN = 0.5;

@@ -1,3 +1,4 @@
+import { middleByWeight } from '../statistics/order-statistics.ts';
 import type { Curve } from './curve.ts';
 import { type Gradient, gradientOf } from './gradient.ts';
 import { heightAt, type LineFit, robustLine } from './line-fit.ts';
@@ -99,15 +100,12 @@ function footOf({ torqueNm }: Curve, top: Point): Point {
 
 /** Slope with which half of the torque has been built up. */
 function typicalSlope({ angleDeg }: Curve, slope: Float64Array, from: Point, to: Point): number {
-  const points = Array.from({ length: to - from + 1 }, (_, i) => from + i).toSorted((a, b) => slope[a]! - slope[b]!);
-  const riseOf = (i: Point): number => Math.max(0, slope[i]!) * (angleDeg[i]! - angleDeg[Math.max(0, i - 1)]!);
-  const whole = points.reduce((sum, i) => sum + riseOf(i), 0);
-  let sum = 0;
-  for (const i of points) {
-    sum += riseOf(i);
-    if (sum >= whole / 2) return slope[i]!;
-  }
-  return 0;
+  const slopes = slope.slice(from, to + 1);
+  const risesNm = slopes.map(
+    (one, i) => Math.max(0, one) * (angleDeg[from + i]! - angleDeg[Math.max(0, from + i - 1)]!),
+  );
+  const wholeNm = risesNm.reduce((sum, riseNm) => sum + riseNm, 0);
+  return middleByWeight(slopes, risesNm, wholeNm / 2);
 }
 
 interface Run {

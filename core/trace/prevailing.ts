@@ -1,3 +1,4 @@
+import { bringToPlace } from '../statistics/order-statistics.ts';
 import type { Curve } from './curve.ts';
 import type { Phases } from './phases.ts';
 
@@ -18,14 +19,18 @@ const FLAT = 0.1;
 export function prevailingOf({ angleDeg, torqueNm }: Curve, { elastic, snug, gradient }: Phases): Prevailing {
   if (!elastic || !snug || snug.point < 3) return NONE;
   const bound = FLAT * elastic.line.slope + 2 * gradient.error;
-  const flat: number[] = [];
+  const flat = new Float64Array(snug.point);
+  let count = 0;
+  let highestNm = Number.NEGATIVE_INFINITY;
   let turnDeg = 0;
   for (let i = 1; i < snug.point; i++) {
     if (Math.abs(gradient.slope[i]!) > bound) continue;
-    flat.push(torqueNm[i]!);
+    flat[count++] = torqueNm[i]!;
+    if (torqueNm[i]! > highestNm) highestNm = torqueNm[i]!;
     turnDeg += angleDeg[i]! - angleDeg[i - 1]!;
   }
-  if (flat.length < 3) return NONE;
-  flat.sort((a, b) => a - b);
-  return { torqueNm: flat[flat.length >> 1]!, highestNm: flat.at(-1)!, turnDeg };
+  if (count < 3) return NONE;
+  const middle = count >> 1;
+  bringToPlace(flat, middle, 0, count - 1);
+  return { torqueNm: flat[middle]!, highestNm, turnDeg };
 }
