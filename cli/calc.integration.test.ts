@@ -3,6 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { CALCULATIONS } from '@clampwright/core/calculations';
+import { openStore } from '@clampwright/store';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { z } from 'zod';
 import { builtCommand } from './testing/built.ts';
@@ -97,6 +98,40 @@ describe('a bad input', () => {
     );
     expect(code).toBe(2);
     expect(refusalIn(stderr).field).toBe('(standard input)');
+  });
+});
+
+describe('a bolt of the workshop’s own', () => {
+  const named = JSON.stringify({ thread: 'Tie rod 23' });
+  const rod = {
+    id: '01991f3c-0000-7000-8000-000000000023',
+    kind: 'bolt',
+    name: 'Tie rod 23',
+    source: 'Drawing KH-114',
+    system: 'ISO metric',
+    majorDiameterMm: 23,
+    pitchMm: 2,
+    by: { id: '01991f3c-0000-7000-8000-000000000009', name: 'Lead' },
+    addedAt: '2026-03-02T06:00:00.000Z',
+  } as const;
+
+  it('is known by its name where the workshop’s data are at hand', async () => {
+    const place = freshPlace();
+    expect((await place.run(['calc', 'fastener'], named)).code).toBe(2);
+    const store = await openStore(place.data);
+    if (!store.ok) throw new Error(JSON.stringify(store.failure));
+    expect((await store.value.ownRows.add(rod)).ok).toBe(true);
+    await store.value.close();
+    const { code, stdout } = await place.run(['calc', 'fastener', '--data', place.data], named);
+    expect(code).toBe(0);
+    // ISO 68-1, basic profile: d2 = d − 0.649519·P.
+    expect(JSON.parse(stdout)).toMatchObject({ pitchDiameterMm: expect.closeTo(23 - 0.649519 * 2, 5) });
+  });
+
+  it('is looked for in no folder that is not there', async () => {
+    const { code, stderr } = await calc(['fastener', '--data', 'nowhere'], named);
+    expect(code).not.toBe(0);
+    expect(stderr).toContain('There is no data folder');
   });
 });
 

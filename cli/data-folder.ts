@@ -19,3 +19,7 @@ export function defaultDataFolder(
       return path.join(env['XDG_DATA_HOME'] || path.join(homedir(), '.local', 'share'), 'clampwright');
   }
 }
+
+/** The data folder that was asked for, or the platform's own. */
+export const dataFolder = (asked: string | undefined): string =>
+  asked ?? defaultDataFolder(process.platform, process.env);

@@ -24,6 +24,7 @@ program
   .command('calc')
   .argument('[name]', 'a calculation; left out: all are listed')
   .description('calculate: JSON on standard input, JSON on standard output; an array in gives an array out')
+  .addOption(data)
   .option('--input <json>', 'the input, instead of standard input')
   .option('--schema', 'show what the calculation takes and gives, as JSON Schema')
   .action(runs(async () => (await import('./commands/calc.ts')).calc, failureJson));

@@ -2,11 +2,6 @@ import { existsSync } from 'node:fs';
 import { failed } from '@clampwright/core/failure';
 import type { Outcome } from '@clampwright/server';
 import { openStore, type Store } from '@clampwright/store';
-import { defaultDataFolder } from './data-folder.ts';
-
-/** The data folder that was asked for, or the platform's own. */
-export const dataFolder = (asked: string | undefined): string =>
-  asked ?? defaultDataFolder(process.platform, process.env);
 
 type Work<T> = (store: Store) => Promise<Outcome<T>>;
 

@@ -1,7 +1,8 @@
 import { ok } from '@clampwright/core/failure';
 import type { Outcome } from '@clampwright/server';
+import { dataFolder } from '../data-folder.ts';
 import { loadDemo } from '../load-demo.ts';
-import { dataFolder, withNewStore, withStore } from '../open.ts';
+import { withNewStore, withStore } from '../open.ts';
 import { answer, remark } from '../say.ts';
 
 interface Wanted {

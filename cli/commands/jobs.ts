@@ -1,6 +1,7 @@
 import { ok } from '@clampwright/core/failure';
 import type { Outcome } from '@clampwright/server';
-import { dataFolder, withStore } from '../open.ts';
+import { dataFolder } from '../data-folder.ts';
+import { withStore } from '../open.ts';
 import { answer, remark, toJson } from '../say.ts';
 import { table } from '../table.ts';
 

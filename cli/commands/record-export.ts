@@ -4,7 +4,8 @@ import { renderCsv, renderHtml, renderPdf } from '@clampwright/report';
 import { jobRecord, type Outcome, recordFileName } from '@clampwright/server';
 import { sha256 } from '@clampwright/store';
 import type { Format, LANGUAGES, PAPERS } from '../choices.ts';
-import { dataFolder, withStore } from '../open.ts';
+import { dataFolder } from '../data-folder.ts';
+import { withStore } from '../open.ts';
 import { answer, remark } from '../say.ts';
 import { writeWhole } from '../write.ts';
 

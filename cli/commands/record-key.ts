@@ -1,7 +1,8 @@
 import { ok } from '@clampwright/core/failure';
 import { keyFingerprint } from '@clampwright/core/record';
 import type { Outcome } from '@clampwright/server';
-import { dataFolder, withStore } from '../open.ts';
+import { dataFolder } from '../data-folder.ts';
+import { withStore } from '../open.ts';
 import { answer, toJson } from '../say.ts';
 
 interface Wanted {

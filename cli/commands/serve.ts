@@ -4,9 +4,10 @@ import { fileURLToPath } from 'node:url';
 import { ok, type Result } from '@clampwright/core/failure';
 import { type Outcome, startServer } from '@clampwright/server';
 import type { Store } from '@clampwright/store';
+import { dataFolder } from '../data-folder.ts';
 import { ending } from '../ending.ts';
 import { loadDemo } from '../load-demo.ts';
-import { dataFolder, withNewStore } from '../open.ts';
+import { withNewStore } from '../open.ts';
 import { answer, remark } from '../say.ts';
 
 /** Beside the command in the repository, seen from where this is compiled to. */

@@ -1,4 +1,5 @@
 export type { Calculation } from './calculation.ts';
+export { namesOwnRow } from './own-names.ts';
 export {
   CALCULATIONS,
   type CalculationName,

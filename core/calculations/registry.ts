@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Result } from '../failure/failure.ts';
+import type { OwnRow } from '../fastener/own-row.ts';
 import { assemblyTorque } from './assembly-torque.ts';
 import type { Calculation } from './calculation.ts';
 import { calibrationInterval } from './calibration-interval.ts';
@@ -15,6 +16,7 @@ import { friction } from './friction.ts';
 import { interactionFit } from './interaction-fit.ts';
 import { jointCheck } from './joint-check.ts';
 import { orderSearch } from './order-search.ts';
+import { withOwnRows } from './own-names.ts';
 import { preload } from './preload.ts';
 import { roundTargets } from './round-targets.ts';
 import { tighteningAngle } from './tightening-angle.ts';
@@ -67,17 +69,24 @@ function entryOf(name: CalculationName): Calculation {
  * Runs a calculation on one input.
  *
  * @param input anything; refused with the field and what it wants unless the calculation's schema takes it
+ * @param rows  the workshop's own, which the input may name; see `withOwnRows`
  */
-export const calculate = (name: CalculationName, input: unknown): Result<unknown> => entryOf(name).run(input);
+export function calculate(name: CalculationName, input: unknown, rows: readonly OwnRow[] = []): Result<unknown> {
+  const entry = entryOf(name);
+  const told = withOwnRows(entry, input, rows);
+  return told.ok ? entry.run(told.value) : told;
+}
 
 /** Runs a calculation on each input; `{ error }` stands in the place of each one that is refused. */
-export function calculateMany(name: CalculationName, inputs: readonly unknown[]): readonly unknown[] {
-  const { run } = entryOf(name);
-  return inputs.map((input) => {
-    const result = run(input);
+export const calculateMany = (
+  name: CalculationName,
+  inputs: readonly unknown[],
+  rows: readonly OwnRow[] = [],
+): readonly unknown[] =>
+  inputs.map((input) => {
+    const result = calculate(name, input, rows);
     return result.ok ? result.value : { error: result.failure };
   });
-}
 
 /** JSON Schema (2020-12) of what a calculation takes, made when it is asked for. */
 export const inputJsonSchema = (name: CalculationName): z.core.JSONSchema.BaseSchema =>

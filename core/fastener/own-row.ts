@@ -120,5 +120,6 @@ export function joinsRows(rows: readonly OwnRow[], row: NewOwnRow): Result<undef
 }
 
 const tidyName = (name: string): string => name.toUpperCase().replaceAll(/\s+/g, ' ').trim();
-const isSameName = (a: { readonly name: string }, b: { readonly name: string }): boolean =>
+/** Whether two rows are called alike; case and spacing make no difference. */
+export const isSameName = (a: { readonly name: string }, b: { readonly name: string }): boolean =>
   tidyName(a.name) === tidyName(b.name);

@@ -79,6 +79,9 @@ export function readPropertyClass(text: string, thread: Thread, field = 'propert
   return invalid(field, refusal(typed, named, thread), expected);
 }
 
+/** Whether a text names a class of the shipped tables, for whatever thread. */
+export const isKnownClass = (text: string): boolean => BY_KEY.has(keyOf(text.trim()));
+
 /** The class of the greatest tensile strength at a size; an own bolt may be thicker than any class goes. */
 export function strongestClass(system: Thread['system'], majorDiameterMm: number): PropertyClass {
   const ofSystem = PROPERTY_CLASSES.filter((row) => row.system === system).toSorted(

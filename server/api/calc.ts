@@ -4,12 +4,15 @@ import {
   calculate,
   calculateMany,
   inputJsonSchema,
+  namesOwnRow,
   outputJsonSchema,
 } from '@clampwright/core/calculations';
 import { ok } from '@clampwright/core/failure';
 import { z } from 'zod';
+import type { Deps } from '../deps.ts';
 import { anybody } from './access.ts';
 import { json } from './gives.ts';
+import type { Outcome } from './problem.ts';
 import { type Route, route } from './route.ts';
 
 type Entry = (typeof CALCULATIONS)[number];
@@ -62,9 +65,17 @@ export const calculations: readonly Route[] = CALCULATIONS.map(({ name, title, i
     bodyShown: z.union([input, z.array(input)]),
     gives: json(z.union([output, z.array(z.union([output, refusedItem]))])),
     maximumBytes: MAXIMUM_BYTES,
-    handle: ({ body }) => calculated(name, body),
+    handle: ({ body }, { store }) => calculated(name, body, store),
   }),
 );
 
-const calculated = (name: CalculationName, input: unknown) =>
-  Array.isArray(input) ? ok(calculateMany(name, input)) : calculate(name, input);
+/** Own bolts, materials and lubricants may be named; they are looked up where something is named that is not shipped. */
+async function calculated(
+  name: CalculationName,
+  input: unknown,
+  { ownRows }: Deps['store'],
+): Promise<Outcome<unknown>> {
+  const rows = namesOwnRow(input) ? await ownRows.list() : ok([]);
+  if (!rows.ok) return rows;
+  return Array.isArray(input) ? ok(calculateMany(name, input, rows.value)) : calculate(name, input, rows.value);
+}

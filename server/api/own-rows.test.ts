@@ -88,6 +88,21 @@ it('may be a bolt, which calculations then take by its dimensions', async () => 
   });
 });
 
+it('may be named in calculations', async () => {
+  await post(rod);
+  await post(paste);
+  const named = { thread: 'Tie rod 23', propertyClass: '8.8', lubricant: 'Assembly paste' };
+  const thread = { designation: rod.name, majorDiameterMm: 23, pitchMm: 2, holeMm: 25, bearingOuterMm: 34 };
+  const told = { thread, propertyClass: '8.8', threadFriction: 0.1, bearingFriction: 0.09 };
+  const answer = async (input: unknown) => (await shop.ask('POST', '/calc/assembly-torque', input)).body;
+  expect(await answer(named)).toMatchObject({ bearingOuterMm: 34 });
+  expect(await answer(named)).toEqual(await answer(told));
+  expect(await answer([told, { ...named, lubricant: 'grease' }])).toMatchObject([
+    {},
+    { error: { field: 'lubricant', expected: 'one of Assembly paste' } },
+  ]);
+});
+
 it.each([
   [{ pitchMm: 30 }, 'pitchMm', 'less than'],
   [{ minorDiameterMm: 24 }, 'minorDiameterMm', 'less than 23 mm'],
