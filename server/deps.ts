@@ -1,6 +1,7 @@
 import { uuidV7 } from '@clampwright/core/record';
 import type { Store } from '@clampwright/store';
 import type { Logger } from 'pino';
+import type { LiveReading } from './api/contract.ts';
 import type { DeviceRuns } from './devices/device-runs.ts';
 import type { Attempts } from './guard/attempts.ts';
 import type { Listeners } from './live/listeners.ts';
@@ -14,6 +15,8 @@ export interface Deps {
   readonly random: (count: number) => Uint8Array;
   readonly attempts: Attempts;
   readonly listeners: Listeners;
+  /** Calibrations that listen to a wrench or to a device, by its identity. */
+  readonly readings: Listeners<LiveReading>;
   readonly ports: WrenchPorts;
   readonly devices: DeviceRuns;
   /** What belongs to this installation and is no data of the trade lies here, such as certificates. */

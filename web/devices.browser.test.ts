@@ -3,6 +3,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { type ServedWorkshop, serveWorkshop } from './testing/served-workshop.ts';
+import { STAND_IN_PORT } from './testing/stand-in-port.ts';
 
 const PIN = '2468';
 
@@ -20,27 +21,6 @@ beforeAll(async () => {
 });
 afterAll(() => workshop.end());
 
-/**
- * Stands in for the transport alone: a port of the page that the test writes to and unplugs. As text, because it runs in
- * the page.
- */
-const STAND_IN_PORT = `
-  const wire = { isPlugged: true };
-  const port = {
-    readable: null,
-    open: async () => {
-      if (!wire.isPlugged) throw new DOMException('no such port', 'NetworkError');
-      port.readable = new ReadableStream({ start: (room) => { wire.room = room; } });
-    },
-    close: async () => undefined,
-  };
-  Object.defineProperty(navigator, 'serial', { value: { requestPort: async () => port } });
-  window.wrenchSends = (text) => wire.room.enqueue(new TextEncoder().encode(text));
-  window.wrenchIsPlugged = (isPlugged) => {
-    wire.isPlugged = isPlugged;
-    if (!isPlugged) wire.room.error(new DOMException('The device has been lost.', 'NetworkError'));
-  };
-`;
 const inPage = (script: string) => page.evaluate(script);
 const wrenchSends = (text: string) => inPage(`wrenchSends(${JSON.stringify(text)})`);
 

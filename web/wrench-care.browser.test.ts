@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
+import { checkOf } from '@clampwright/core/line';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { type ServedWorkshop, serveWorkshop } from './testing/served-workshop.ts';
+import { STAND_IN_PORT } from './testing/stand-in-port.ts';
 
 const PIN = '2468';
 
@@ -13,6 +16,7 @@ let page: Page;
 beforeAll(async () => {
   workshop = await serveWorkshop();
   bench = await workshop.browser.newContext({ viewport: { width: 820, height: 1180 }, locale: 'en-GB' });
+  await bench.addInitScript({ content: STAND_IN_PORT });
   page = await bench.newPage();
   page.setDefaultTimeout(15_000);
 });
@@ -27,6 +31,41 @@ async function faultsInSight(): Promise<readonly string[]> {
     .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
     .analyze();
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+}
+
+/** A result at the port of this screen, in the lines of the simulated wrench. */
+async function portTells(number: number, torqueNm: number): Promise<void> {
+  const line = `r ${number} ${torqueNm} 0 0 0 2026-03-02T06:00:00.000Z 0197f3c1-0000-7000-8000-00000000000${number} KH-REF`;
+  await page.evaluate(`wrenchSends(${JSON.stringify(`${line} ${checkOf(line)}\n`)})`);
+}
+
+/** A transducer that sends over HTTP, set up by the lead; gives the way to let it tell a torque. */
+async function transducer(): Promise<(torque: number) => Promise<unknown>> {
+  const api = `${workshop.url}/api/v1`;
+  const people = z
+    .array(z.looseObject({ id: z.string(), role: z.string() }))
+    .parse(await (await bench.request.get(`${api}/people`)).json());
+  const lead = people.find(({ role }) => role === 'lead');
+  await bench.request.post(`${api}/session`, { data: { personId: lead?.id, pin: PIN } });
+  const id = '0197f3c1-0000-7000-8000-0000000000d1';
+  await bench.request.post(`${api}/devices`, {
+    data: { device: { id, name: 'Bench transducer', way: { kind: 'http' } } },
+  });
+  const made = await bench.request.post(`${api}/devices/${id}/key`);
+  const { key } = z.object({ key: z.string() }).parse(await made.json());
+  await bench.request.delete(`${api}/session`);
+  return (torque) =>
+    bench.request.post(`${api}/pulls`, {
+      headers: { authorization: `Bearer ${key}` },
+      data: { id: crypto.randomUUID(), torque },
+    });
+}
+
+async function signInAsKeeper(): Promise<void> {
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('combobox', { name: 'Name' }).selectOption({ label: 'Per Lindqvist, keeper of the wrenches' });
+  await dialog.getByRole('textbox', { name: 'PIN' }).fill(PIN);
+  await dialog.getByRole('button', { name: 'Begin' }).click();
 }
 
 async function downloaded(name: string): Promise<Buffer> {
@@ -59,17 +98,29 @@ describe('the keeper’s day', () => {
     expect(await faultsInSight()).toEqual([]);
   });
 
-  it('goes on after the browser was closed, with readings from a table', async () => {
+  it('goes on after the browser was closed, with readings from a port and from a table', async () => {
     await page.getByLabel('The reference shows').fill('18.8');
     await press('Take the reading');
     await page.reload();
     await tells('Reading 2 of 5.');
+    await page.getByText('Readings live from a device').click();
+    await page.getByLabel('Figures of the reference come from').selectOption('a port of this screen');
+    await press('Connect a wrench');
+    await tells('Listening to the wrench');
+    await portTells(1, -18.8);
+    await expect.poll(() => page.getByLabel('The reference shows').inputValue()).toBe('18.8');
+    await press('Take the reading');
+    await tells('Reading 3 of 5.');
+    await page.getByText('Take each reading as soon as it is whole').click();
+    await portTells(2, 18.8);
+    await tells('Reading 4 of 5.');
+    await press('Disconnect');
     await page.getByText('Paste readings').first().click();
     await page.locator('textarea').fill('18.8\nnothing');
     await press('Take these readings');
     await tells('Line 2: “nothing” cannot be read. Nothing was taken.');
     const readings = [
-      ...Array(4).fill('18.8'),
+      ...Array(2).fill('18.8'),
       ...Array(5).fill('37.6'),
       ...Array(5).fill('113'),
       ...Array(5).fill('188'),
@@ -84,18 +135,20 @@ describe('the keeper’s day', () => {
     await press('Adjust it, then calibrate as left');
     await press('Done');
     await press('Done');
+    const tell = await transducer();
+    await page.getByText('Readings live from a device').click();
+    await page.getByLabel('Figures of the reference come from').selectOption('Bench transducer');
+    await signInAsKeeper();
+    await tells('Listening. Pull.');
+    await page.getByText('Take each reading as soon as it is whole').click();
+    await tell(20);
+    await tells('Reading 2 of 5.');
     await page.getByText('Paste readings').first().click();
     const readings = ['20', '40', '120', '200'].flatMap((torque) => Array(5).fill(torque));
-    await page.locator('textarea').fill(readings.join('\n'));
+    await page.locator('textarea').fill(readings.slice(1).join('\n'));
     await press('Take these readings');
     await tells('How it is left');
     await press('Keep the calibration');
-    const dialog = page.getByRole('dialog');
-    await dialog
-      .getByRole('combobox', { name: 'Name' })
-      .selectOption({ label: 'Per Lindqvist, keeper of the wrenches' });
-    await dialog.getByRole('textbox', { name: 'PIN' }).fill(PIN);
-    await dialog.getByRole('button', { name: 'Begin' }).click();
     await tells('The calibration is kept.');
     expect((await downloaded('Certificate KH-C-0500, PDF')).subarray(0, 5).toString()).toBe('%PDF-');
     expect((await downloaded('Certificate KH-C-0500, DCC (XML)')).toString()).toContain(

@@ -194,6 +194,18 @@ export const keptCalibrationSchema = z.strictObject({ calibration: calibrationSc
 /** A comparison that the simulated wrench makes with a simulated reference. */
 export const simulatedComparisonSchema = z.strictObject({ indicatedNm: z.number(), referenceNm: z.number() });
 
+/** What a wrench or a device told while somebody listens to it for a calibration. */
+export const liveReadingSchema = z.strictObject({
+  kind: z.literal('reading'),
+  torqueNm: z.number(),
+  /** As it was told. */
+  text: z.string(),
+  unit: z.string(),
+  /** Serial numbers and other names that it gave itself. */
+  from: z.array(z.string()).readonly(),
+});
+export type LiveReading = z.infer<typeof liveReadingSchema>;
+
 /** What wants to be calibrated, by day or by pulls, the most urgent first. */
 export const dueItemSchema = z.strictObject({
   kind: z.enum(['wrench', 'reference']),
@@ -380,7 +392,8 @@ export type SentPull = z.infer<typeof sentPullSchema>;
 /** What became of a sent pull; `added` and `already` are stored durably. */
 export const takenPullSchema = z.strictObject({
   id: z.uuid().nullable(),
-  state: z.enum(['added', 'already', 'refused']),
+  /** `compared`: a calibration listens to it; nothing is stored. */
+  state: z.enum(['added', 'already', 'refused', 'compared']),
   verdict: z.enum(['within', 'under', 'over', 'doubtful']).optional(),
   problem: z.lazy(() => problemSchema).optional(),
 });
@@ -451,7 +464,7 @@ export const liveEventSchema = z.discriminatedUnion('kind', [
     kind: z.literal('wrench'),
     wrenchId: z.uuid(),
     /** `pull-refused`: a pull came that could not be recorded; `detail` says why and what to do. */
-    state: z.enum(['connected', 'lost', 'unreadable-line', 'pull-refused']),
+    state: z.enum(['connected', 'lost', 'unreadable-line', 'pull-refused', 'at-calibration']),
     detail: z.string(),
   }),
 ]);

@@ -17,7 +17,7 @@ export async function play(
 ): Promise<void> {
   const lastMs = 1000 * (timeS.at(-1) ?? 0);
   const frames = Math.ceil(Math.min(lastMs, LONGEST_MS) / FRAME_MS);
-  for (let frame = 1; frame <= frames && listeners.jobs().includes(jobId) && !closing.aborted; frame++) {
+  for (let frame = 1; frame <= frames && listeners.isHeard(jobId) && !closing.aborted; frame++) {
     const sample = Math.min(timeS.length - 1, Math.floor((frame / frames) * (timeS.length - 1)));
     listeners.tell(jobId, {
       kind: 'torque',

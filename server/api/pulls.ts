@@ -153,5 +153,6 @@ function toldOf(sent: SentPull): Result<ToldPull> {
 
 function told(taken: Taken): TakenPull {
   if (taken.state === 'refused') return { id: taken.id ?? null, state: 'refused', problem: problemOf(taken.failure) };
+  if (taken.state === 'compared') return { id: taken.id ?? null, state: 'compared' };
   return { id: taken.id, state: taken.state, verdict: taken.verdict };
 }

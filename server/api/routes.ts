@@ -21,6 +21,7 @@ import { guess, listMappings, saveMapping } from './mappings.ts';
 import { addOwnRow, listOwnRows } from './own-rows.ts';
 import { addPerson, listPeople } from './people.ts';
 import { sendPulls } from './pulls.ts';
+import { readings } from './readings.ts';
 import { addRecheck, listRecalls, openRecall, recallPapers, showRecall } from './recalls.ts';
 import { records } from './records.ts';
 import { keepReference, listReferences, showReference } from './references.ts';
@@ -71,6 +72,7 @@ export const ROUTES: readonly Route[] = [
   guess,
   sendPulls,
   ...devices,
+  ...readings,
   listLineDescriptions,
   saveLineDescription,
   removeLineDescription,

@@ -78,6 +78,7 @@ async function takeSafely(deps: Deps, device: Device, pulls: readonly ToldPull[]
 
 /** Counts what became of a pull where the screen looks for it. */
 export function counted(standing: Standing, taken: Taken): Taken {
+  if (taken.state === 'compared') return taken;
   standing.count(taken.state === 'added' ? 'taken' : taken.state);
   if (taken.state === 'refused') standing.fault({ kind: 'pull', message: problemOf(taken.failure).detail });
   return taken;

@@ -7,16 +7,19 @@ import { problemOf, type Refusal } from '../api/problem.ts';
 import type { Deps } from '../deps.ts';
 import { decided, mayEnter, namedIn } from '../door.ts';
 import { learnedForAll } from '../learned-traces.ts';
+import { benchFor, tellReading } from '../wrenches/bench.ts';
 import { type PlacedPull, placePull } from './place.ts';
 
 /** What became of a pull that a device told. */
 export type Taken =
   | { readonly state: 'added' | 'already'; readonly id: string; readonly verdict: Verdict }
+  /** It went to the calibration that listens. */
+  | { readonly state: 'compared'; readonly id: string | undefined }
   | { readonly state: 'refused'; readonly id?: string | undefined; readonly failure: Refusal };
 
 /**
  * Takes pulls of a device through the door, in their order. Told as taken only once they are stored durably: pulls of
- * one job that follow each other share a transaction.
+ * one job that follow each other share a transaction. Those of a wrench or device that a calibration listens to go there.
  */
 export async function takePulls(deps: Deps, device: Device, pulls: readonly ToldPull[]): Promise<readonly Taken[]> {
   const taken: Taken[] = [];
@@ -26,6 +29,13 @@ export async function takePulls(deps: Deps, device: Device, pulls: readonly Told
     run = [];
   };
   for (const told of pulls) {
+    const bench = await benchFor(deps, device, told);
+    if (bench !== undefined) {
+      tellReading(deps, bench, deps.ports.inHand(bench), told);
+      await flush();
+      taken.push({ state: 'compared', id: told.id });
+      continue;
+    }
     const placed = placePull(deps, device, told);
     const [first] = run;
     if (!placed.ok || (first && !isSameWork(first, placed.value))) await flush();

@@ -17,7 +17,7 @@ export function watchChanges({ store, listeners, logger, closing }: Watching): v
     const seen = store.dataVersion();
     if (seen === version) return;
     version = seen;
-    for (const jobId of listeners.jobs()) {
+    for (const jobId of listeners.heard()) {
       const job = await store.jobs.get(jobId);
       if (!job.ok || job.value.lastSeq === lastSeqs.get(jobId)) continue;
       lastSeqs.set(jobId, job.value.lastSeq);

@@ -42,6 +42,6 @@ describe('listeners', () => {
     const stops = [live.listen('flange', ignore), live.listen('hub', ignore)];
     for (const stop of stops) stop?.();
     expect(presence).toEqual([true, false]);
-    expect(live.jobs()).toEqual([]);
+    expect(live.heard()).toEqual([]);
   });
 });

@@ -1,13 +1,15 @@
 import type { LiveEvent } from '../api/contract.ts';
 
-export type Listener = (event: LiveEvent) => void;
+export type Listener<Event> = (event: Event) => void;
 
-/** Who listens to which job at this moment. */
-export interface Listeners {
-  readonly tell: (jobId: string, event: LiveEvent) => void;
+/** Who listens to what at this moment: to a job, unless other events are named. */
+export interface Listeners<Event = LiveEvent> {
+  readonly tell: (id: string, event: Event) => void;
   /** Undefined when as many listen as may; otherwise the way to stop. */
-  readonly listen: (jobId: string, listener: Listener) => (() => void) | undefined;
-  readonly jobs: () => readonly string[];
+  readonly listen: (id: string, listener: Listener<Event>) => (() => void) | undefined;
+  /** What is listened to. */
+  readonly heard: () => readonly string[];
+  readonly isHeard: (id: string) => boolean;
   /** Called when the first listener of all comes and when the last one goes. */
   readonly onPresence: (told: (someoneListens: boolean) => void) => void;
 }
@@ -15,29 +17,30 @@ export interface Listeners {
 /** A tablet of each technician and a few more; beyond that something reconnects without end. */
 const MOST_LISTENERS = 100;
 
-export function listeners(most: number = MOST_LISTENERS): Listeners {
-  const byJob = new Map<string, Set<Listener>>();
+export function listeners<Event = LiveEvent>(most: number = MOST_LISTENERS): Listeners<Event> {
+  const byId = new Map<string, Set<Listener<Event>>>();
   let count = 0;
   let presence: ((someoneListens: boolean) => void) | undefined;
 
-  const stop = (jobId: string, listener: Listener): void => {
-    const ofJob = byJob.get(jobId);
-    if (!ofJob?.delete(listener)) return;
-    if (ofJob.size === 0) byJob.delete(jobId);
+  const stop = (id: string, listener: Listener<Event>): void => {
+    const there = byId.get(id);
+    if (!there?.delete(listener)) return;
+    if (there.size === 0) byId.delete(id);
     count -= 1;
     if (count === 0) presence?.(false);
   };
 
   return {
-    tell: (jobId, event) => byJob.get(jobId)?.forEach((listener) => listener(event)),
-    listen: (jobId, listener) => {
+    tell: (id, event) => byId.get(id)?.forEach((listener) => listener(event)),
+    listen: (id, listener) => {
       if (count >= most) return undefined;
-      byJob.set(jobId, (byJob.get(jobId) ?? new Set()).add(listener));
+      byId.set(id, (byId.get(id) ?? new Set()).add(listener));
       count += 1;
       if (count === 1) presence?.(true);
-      return () => stop(jobId, listener);
+      return () => stop(id, listener);
     },
-    jobs: () => [...byJob.keys()],
+    heard: () => [...byId.keys()],
+    isHeard: (id) => byId.has(id),
     onPresence: (told) => {
       presence = told;
     },

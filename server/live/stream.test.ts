@@ -28,7 +28,7 @@ describe('liveStream', () => {
   it('stops listening when the browser goes away', async () => {
     const { live, response } = listening();
     await response.body?.cancel();
-    expect(live.jobs()).toEqual([]);
+    expect(live.heard()).toEqual([]);
   });
 
   it('drops torque figures, but not the news of entries, for a listener who is slow', async () => {
@@ -44,7 +44,7 @@ describe('liveStream', () => {
   it('lets a listener go who does not even take the news of entries', async () => {
     const { live, response } = listening();
     for (let i = 0; i < 1000; i++) live.tell(JOB, entries(i));
-    expect(live.jobs()).toEqual([]);
+    expect(live.heard()).toEqual([]);
     expect(await response.text()).toContain('"afterSeq":1}');
   });
 
@@ -52,6 +52,6 @@ describe('liveStream', () => {
     const live = listeners();
     const response = liveStream(JOB, live, AbortSignal.abort());
     expect(await response?.text()).toBe(': listening\n\n');
-    expect(live.jobs()).toEqual([]);
+    expect(live.heard()).toEqual([]);
   });
 });

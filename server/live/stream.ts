@@ -1,4 +1,3 @@
-import type { LiveEvent } from '../api/contract.ts';
 import type { Listeners } from './listeners.ts';
 
 /** Proxies and sleeping tablets drop what is silent for longer. */
@@ -13,7 +12,7 @@ const HEADERS = {
 } as const;
 
 /**
- * The live events of a job as server-sent events.
+ * What happens to a job, a device or a wrench as server-sent events.
  *
  * A listener that does not keep up misses torque figures first and is then let go; it comes back by itself and
  * fetches the entries it missed.
@@ -21,9 +20,14 @@ const HEADERS = {
  * @returns undefined when as many listen as may
  * @source WHATWG HTML, 9.2 (server-sent events)
  */
-export function liveStream(jobId: string, listeners: Listeners, closing: AbortSignal): Response | undefined {
+export function liveStream<Event extends Told>(
+  id: string,
+  listeners: Listeners<Event>,
+  closing: AbortSignal,
+  onEnd: () => void = () => undefined,
+): Response | undefined {
   const line = new ListenerLine();
-  const stop = listeners.listen(jobId, (event) => line.tell(event));
+  const stop = listeners.listen(id, (event) => line.tell(event));
   if (!stop) return undefined;
   const beat = setInterval(() => line.write(': still here\n\n'), HEARTBEAT_MS);
   const hangUp = (): void => line.end();
@@ -31,10 +35,15 @@ export function liveStream(jobId: string, listeners: Listeners, closing: AbortSi
   line.onEnd = () => {
     clearInterval(beat);
     stop();
+    onEnd();
     closing.removeEventListener('abort', hangUp);
   };
   if (closing.aborted) hangUp();
   return new Response(line.body, { headers: HEADERS });
+}
+
+interface Told {
+  readonly kind: string;
 }
 
 /** The line to one listener, from the first word until either side hangs up. */
@@ -55,7 +64,7 @@ class ListenerLine {
     this.write(': listening\n\n');
   }
 
-  tell(event: LiveEvent): void {
+  tell(event: Told): void {
     const left = this.#room?.desiredSize ?? 0;
     if (event.kind === 'torque' && left < MOST_WAITING / 2) return;
     this.write(`data: ${JSON.stringify(event)}\n\n`);

@@ -1,9 +1,11 @@
 import type { ToldPull } from '@clampwright/core/line';
+import type { Wrench } from '@clampwright/core/wrench';
 import type { SerialEvent } from '@clampwright/intake/serial';
 import type { LiveEvent } from '../api/contract.ts';
 import { problemOf } from '../api/problem.ts';
 import type { Deps } from '../deps.ts';
 import { enter } from '../door.ts';
+import { tellReading } from './bench.ts';
 import { incomingFrom } from './incoming.ts';
 import type { TakenWrench } from './ports.ts';
 import { torqueEvery } from './torque-every.ts';
@@ -11,7 +13,9 @@ import { torqueEvery } from './torque-every.ts';
 type WrenchState = Extract<LiveEvent, { kind: 'wrench' }>['state'];
 
 /** Hears one wrench: what it says goes to those who look at the job, and each pull through the door. */
-export function hearing(deps: Deps): (taken: TakenWrench, event: SerialEvent) => Promise<void> {
+export function hearing(
+  deps: Deps,
+): (wrench: Wrench, taken: TakenWrench | undefined, event: SerialEvent) => Promise<void> {
   const dueBy = new Map<string, ReturnType<typeof torqueEvery>>();
 
   const torqueIsDue = (wrenchId: string, pull: number, elapsedS: number): boolean => {
@@ -20,7 +24,10 @@ export function hearing(deps: Deps): (taken: TakenWrench, event: SerialEvent) =>
     return isDue(pull, elapsedS);
   };
 
-  return async (taken, event) => {
+  return async (wrench, taken, event) => {
+    if (event.kind === 'pull' && deps.readings.isHeard(wrench.id))
+      return tellReading(deps, wrench.id, taken, event.pull);
+    if (!taken) return undefined;
     switch (event.kind) {
       case 'connected':
         return tell(deps, taken, 'connected', '');

@@ -24,36 +24,54 @@ export interface WrenchPorts {
   readonly inHand: (wrenchId: string) => TakenWrench | undefined;
   /** The same by serial number: the first of these that is taken. */
   readonly inHands: (serials: readonly string[]) => TakenWrench | undefined;
+  /**
+   * Keeps the port of a wrench open while it is calibrated, also when no job has taken it.
+   *
+   * @returns the way to end that; nothing is opened for a wrench that is on no port
+   */
+  readonly lend: (wrench: Wrench) => () => void;
   readonly close: () => Promise<void>;
 }
 
 interface OpenPort {
-  taken: TakenWrench;
+  readonly wrench: Wrench;
+  /** Undefined while only a calibration listens. */
+  taken: TakenWrench | undefined;
+  /** Screens at which it is calibrated. */
+  benches: number;
   /** What the wrench said is dealt with in its order. */
   heard: Promise<void>;
   readonly port: SerialWrench;
 }
 
-/** @param hear told of every event with the wrench as it is taken at that moment; must not throw */
-export function wrenchPorts(hear: (taken: TakenWrench, event: SerialEvent) => Promise<void>): WrenchPorts {
+/** @param hear told of every event with the wrench as it is taken at that moment, if it is; must not throw */
+export function wrenchPorts(
+  hear: (wrench: Wrench, taken: TakenWrench | undefined, event: SerialEvent) => Promise<void>,
+): WrenchPorts {
   const open = new Map<string, OpenPort>();
   const hands = new Map<string, TakenWrench>();
 
-  const opened = (path: string, taken: TakenWrench): OpenPort => {
+  const openedAt = (path: string, wrench: Wrench): OpenPort => {
+    const known = open.get(path);
+    if (known) return known;
     const entry: OpenPort = {
-      taken,
+      wrench,
+      taken: undefined,
+      benches: 0,
       heard: Promise.resolve(),
       port: openSerial(path, (event) => {
         const { taken: then } = entry;
-        entry.heard = entry.heard.then(() => hear(then, event));
+        entry.heard = entry.heard.then(() => hear(then?.wrench ?? wrench, then, event));
       }),
     };
+    open.set(path, entry);
     return entry;
   };
   const take = (path: string, taken: TakenWrench): void => {
-    const known = open.get(path);
-    if (known) known.taken = taken;
-    else open.set(path, opened(path, taken));
+    openedAt(path, taken.wrench).taken = taken;
+  };
+  const releaseUnused = (path: string, entry: OpenPort): void => {
+    if (!entry.taken && entry.benches === 0) void release(path, entry);
   };
   const release = async (path: string, entry: OpenPort): Promise<void> => {
     open.delete(path);
@@ -68,7 +86,9 @@ export function wrenchPorts(hear: (taken: TakenWrench, event: SerialEvent) => Pr
       followHands(hands, state, by, jointRefs);
       const tools = serialTools(state);
       for (const [path, entry] of open) {
-        if (entry.taken.jobId === state.jobId && !tools.has(path)) void release(path, entry);
+        if (entry.taken?.jobId !== state.jobId || tools.has(path)) continue;
+        entry.taken = undefined;
+        releaseUnused(path, entry);
       }
       for (const [path, tool] of tools) {
         const jointRef = tool.jointRefs.find((ref) => jointRefs.includes(ref));
@@ -81,8 +101,18 @@ export function wrenchPorts(hear: (taken: TakenWrench, event: SerialEvent) => Pr
       }
       for (const entry of open.values()) {
         const { taken } = entry;
-        if (taken.jobId === jobId && taken.jointRefs.includes(jointRef)) entry.taken = { ...taken, jointRef };
+        if (taken?.jobId === jobId && taken.jointRefs.includes(jointRef)) entry.taken = { ...taken, jointRef };
       }
+    },
+    lend: (wrench) => {
+      if (wrench.connection.kind !== 'serial') return () => undefined;
+      const { path } = wrench.connection;
+      const entry = openedAt(path, wrench);
+      entry.benches += 1;
+      return () => {
+        entry.benches -= 1;
+        releaseUnused(path, entry);
+      };
     },
     close: async () => {
       await Promise.all([...open].map(([path, entry]) => release(path, entry)));

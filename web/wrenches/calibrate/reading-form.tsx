@@ -7,6 +7,7 @@ import { FaultsProvider } from '../../forms/faults.tsx';
 import { FormFigure } from '../../forms/fields.tsx';
 import { readerIn } from '../../forms/reader.ts';
 import { Button } from '../../parts/button.tsx';
+import type { LiveFigures } from './live/sources.ts';
 import type { Reading } from './session.ts';
 import { SimulatedReading } from './simulated-reading.tsx';
 
@@ -14,16 +15,26 @@ interface ReadingFormProps {
   readonly wrench: Wrench;
   readonly direction: Direction;
   readonly targetNm: number;
+  /** What was told live for this comparison; typing afterwards counts. */
+  readonly live: LiveFigures;
   readonly onTake: (reading: Reading) => void;
 }
 
 /** One comparison: what the reference shows; of a wrench that indicates also what it shows. */
-export function ReadingForm({ wrench, direction, targetNm, onTake }: ReadingFormProps) {
+export function ReadingForm({ wrench, direction, targetNm, live, onTake }: ReadingFormProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const indicates = wrench.type === 'I';
   const [indicated, setIndicated] = useState(showNumber(targetNm, language));
   const [reference, setReference] = useState('');
+  const [told, setTold] = useState<LiveFigures>({});
+  if (live !== told) {
+    setTold(live);
+    if (live.indicated !== told.indicated && live.indicated !== undefined)
+      setIndicated(showNumber(live.indicated, language));
+    if (live.reference !== told.reference && live.reference !== undefined)
+      setReference(showNumber(live.reference, language));
+  }
   const [isAskedFor, setAskedFor] = useState(false);
   const reader = readerIn(language);
   const indicatedNm = indicates ? reader.number('indicated', indicated, { isPositive: true }) : undefined;

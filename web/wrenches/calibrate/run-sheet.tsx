@@ -1,10 +1,14 @@
 import { showTorque } from '@clampwright/core/quantity';
 import { type CalibrationStep, type Direction, permissibleDeviationPercent, toolClass } from '@clampwright/core/wrench';
+import { useState } from 'react';
+import { flushSync } from 'react-dom';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
 import { Button } from '../../parts/button.tsx';
 import { Progress } from '../../parts/progress.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
+import { LiveReadings } from './live/live-readings.tsx';
+import type { LiveFigures } from './live/sources.ts';
 import type { InSession } from './new-session.ts';
 import { PasteReadings } from './paste-readings.tsx';
 import { ReadingForm } from './reading-form.tsx';
@@ -18,11 +22,24 @@ export function RunSheet({ wrench, plan, session, onChange, name }: InSession & 
   const next = nextOf(plan, run.acts);
   const known = toolClass(wrench.type, wrench.class);
   const limitPercent = known.ok ? permissibleDeviationPercent(known.value, wrench.highestNm) : 0;
+  const [live, setLive] = useState<LiveFigures>(NOTHING_TOLD);
   const put = (acts: readonly Act[]) => {
+    setLive(NOTHING_TOLD);
     const at = nextOf(plan, acts) === undefined ? (name === 'found' ? 'between' : 'finish') : session.at;
     onChange({ ...session, at, [name]: { ...run, acts: [...acts] } });
   };
   const add = (...more: readonly Act[]) => put([...run.acts, ...more]);
+  const hear = (figures: LiveFigures, isWhole: boolean) => {
+    const { indicated, reference: referenceNm } = figures;
+    if (next?.step.kind !== 'point') return;
+    const { direction, torqueNm: targetNm } = next.step;
+    // Drawn before the next one is heard: two may come in one moment, and each goes to the place whose turn it is.
+    flushSync(() => {
+      if (!isWhole || referenceNm === undefined) return setLive(figures);
+      const indicatedNm = wrench.type === 'I' ? { indicatedNm: indicated ?? targetNm } : {};
+      return add({ kind: 'reading', direction, targetNm, referenceNm, ...indicatedNm });
+    });
+  };
   return (
     <Sheet title={t(`care.${name}`)}>
       <Progress
@@ -39,6 +56,7 @@ export function RunSheet({ wrench, plan, session, onChange, name }: InSession & 
               wrench={wrench}
               direction={next.step.direction}
               targetNm={next.step.torqueNm}
+              live={live}
               onTake={add}
             />
           ) : (
@@ -57,12 +75,15 @@ export function RunSheet({ wrench, plan, session, onChange, name }: InSession & 
           {t('care.undo')}
         </Button>
       </div>
+      {next ? <LiveReadings wrench={wrench} figures={live} onFigures={hear} /> : null}
       <ReadingsSoFar plan={plan} acts={run.acts} limitPercent={limitPercent} />
       {next?.step.kind === 'point' ? <PasteReadings plan={plan} acts={run.acts} onTake={add} /> : null}
       <p className="soft">{t('care.kept-here')}</p>
     </Sheet>
   );
 }
+
+const NOTHING_TOLD: LiveFigures = {};
 
 const kindOf = ({ kind }: CalibrationStep): 'preload' | 'zero' => (kind === 'zero' ? 'zero' : 'preload');
 
