@@ -21,6 +21,8 @@ export interface FieldProps {
   /** This and the next are kept the same from one drawing to the next: only the field that changes is drawn anew. */
   readonly onField: (name: string, typed: BenchForm[string]) => void;
   readonly onUnit: (name: string, unit: Unit) => void;
+  /** Where it was said before which fields are needed, no label says so again. */
+  readonly hasPlainLabels?: boolean;
 }
 
 interface BenchFieldProps extends FieldProps {
@@ -39,7 +41,7 @@ export const BenchField = memo(function BenchField(props: BenchFieldProps) {
   const words = useBenchWords();
   const { problem, leave } = useProblem(props);
   const plainLabel = words.field(name);
-  const label = field.isNeeded ? plainLabel : t('bench.optional', { name: plainLabel });
+  const label = field.isNeeded || props.hasPlainLabels ? plainLabel : t('bench.optional', { name: plainLabel });
   const told = { name, label, plainLabel, hint: words.hint(name), problem, hand, onUnit, onLeave: leave };
   if (typeof typed !== 'string') {
     if (shape.kind !== 'uncertain') return null;

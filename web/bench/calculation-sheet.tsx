@@ -1,13 +1,15 @@
 import type { CalculationName } from '@clampwright/core/calculations';
 import { useNavigate } from '@tanstack/react-router';
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../parts/button.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { BenchFields } from './bench-fields.tsx';
+import { BenchParts } from './bench-parts.tsx';
 import { BothWays } from './both-ways.tsx';
 import { CopyButtons } from './copy-buttons.tsx';
 import { exampleOf } from './example.ts';
+import { partsOf } from './field-parts.ts';
 import { broughtFrom } from './into-joint.ts';
 import { ResultFigures } from './result-figures.tsx';
 import { ResultSheet } from './result-sheet.tsx';
@@ -36,6 +38,9 @@ export function CalculationSheet({ name, ...first }: CalculationSheetProps) {
   useAddress(name, input, hand.units);
   const output = result.ok && unreadable.length === 0 ? result.value : undefined;
   const brought = broughtFrom(name, input, output);
+  const parts = useMemo(() => partsOf(fields), [fields]);
+  const failure = result.ok ? undefined : result.failure;
+  const fieldProps = { form, hand, unreadable, failure, onField: setField, onUnit: setUnit };
   return (
     <div className="bench">
       <Sheet
@@ -46,15 +51,7 @@ export function CalculationSheet({ name, ...first }: CalculationSheetProps) {
           </Button>
         }
       >
-        <BenchFields
-          fields={fields}
-          form={form}
-          hand={hand}
-          unreadable={unreadable}
-          failure={result.ok ? undefined : result.failure}
-          onField={setField}
-          onUnit={setUnit}
-        />
+        {parts ? <BenchParts parts={parts} {...fieldProps} /> : <BenchFields fields={fields} {...fieldProps} />}
       </Sheet>
       <div className="bench-result">
         <ResultSheet result={unreadable.length > 0 ? undefined : result} units={hand.units} onUnit={setUnit}>
