@@ -129,6 +129,12 @@ describe('groups for several wrenches', () => {
   });
 });
 
+it('takes neighbours as one in a star, and says where they cannot be', () => {
+  const large = { layout: 'circle', count: 48, method: 'star', neighboursAsOne: 4 };
+  expect(answered(large).order.slice(0, 8)).toEqual([1, 2, 3, 4, 25, 26, 27, 28]);
+  expect(asked({ ...large, method: 'circular' })).toMatchObject({ ok: false, failure: { field: 'neighboursAsOne' } });
+});
+
 describe('rounds', () => {
   it('go up in shares and close by the numbers', () => {
     const { rounds } = answered({

@@ -8,6 +8,7 @@ import { type PulledRound, type Quality, qualityOf } from './orders/quality.ts';
 import { STIFFEST_PARTS, stiffestFirst } from './orders/stiffest-first.ts';
 import { places } from './places.ts';
 import { byMethod, positionsInOrder } from './positions-in-order.ts';
+import { starOfNeighbours } from './star.ts';
 
 const size = z.number().int().min(1).max(MOST_POSITIONS);
 const spacing = z.number().positive().max(100_000);
@@ -40,6 +41,13 @@ export const orderRequestSchema = z.strictObject({
     .optional()
     .describe('where free points are, x to the right, y downwards, seen from the tool side, mm'),
   method: z.enum([...ORDER_METHODS, 'from-the-stiffest', 'own']).describe('how the order runs'),
+  neighboursAsOne: z
+    .number()
+    .int()
+    .min(1)
+    .max(4)
+    .default(1)
+    .describe('bolts next to each other that a star takes as one, 1 to 4, as is done on large flanges'),
   stiffest: z
     .enum(STIFFEST_PARTS)
     .optional()
@@ -128,12 +136,20 @@ function answered(
 }
 
 function singleOrder(request: OrderRequest, layout: Layout, all: readonly Place[]): Result<readonly number[]> {
-  const { method, positions, stiffest } = request;
+  const { method, positions, stiffest, neighboursAsOne } = request;
   if (positions !== undefined && method !== 'own') {
     return invalid('positions', 'An order of one’s own stands beside a method.', 'left out, or the method "own"');
   }
   if (stiffest !== undefined && method !== 'from-the-stiffest') {
     return invalid('stiffest', 'It decides nothing in this method.', 'left out, or the method "from-the-stiffest"');
+  }
+  if (neighboursAsOne > 1) {
+    if (method === 'star' && layout.kind === 'circle') return ok(starOfNeighbours(layout.count, neighboursAsOne));
+    return invalid(
+      'neighboursAsOne',
+      'Only the star on a circle takes neighbours as one.',
+      '1, or the star of a circle',
+    );
   }
   if (method === 'own') {
     if (positions === undefined) return invalid('positions', 'It is missing.', 'each position once, in order');

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { places } from './places.ts';
-import { starAcross, starOnCircle } from './star.ts';
+import { starAcross, starOfNeighbours, starOnCircle } from './star.ts';
 
 fc.configureGlobal({ seed: 24 });
 
@@ -81,6 +81,44 @@ describe('star on a circle', () => {
       }
     }
   });
+});
+
+describe('star of neighbours taken as one', () => {
+  it('is the plain star where each is by itself, in multiples of four up to twelve groups', () => {
+    for (const count of [4, 8, 12]) expect(starOfNeighbours(count, 1)).toEqual(starOnCircle(count));
+  });
+
+  // ASME PCC-1, legacy cross pattern for a single tool (from memory; of 48 the grouping was read): first of each group.
+  it.each([
+    [36, 3, [1, 19, 10, 28, 4, 22, 13, 31, 7, 25, 16, 34]],
+    [40, 4, [1, 21, 13, 33, 5, 25, 17, 37, 9, 29]],
+    [44, 4, [1, 25, 13, 37, 5, 29, 17, 41, 9, 33, 21]],
+    [48, 4, [1, 25, 13, 37, 5, 29, 17, 41, 9, 33, 21, 45]],
+  ])('of %i begins its groups of %i as the legacy cross pattern does', (count, neighbours, starts) => {
+    const order = starOfNeighbours(count, neighbours);
+    expect(order.filter((_, index) => index % neighbours === 0)).toEqual(starts);
+  });
+
+  it('takes every position once, neighbours one after another, for 4 to 200', () => {
+    for (let count = 4; count <= 200; count++) {
+      for (const neighbours of [1, 2, 3, 4]) {
+        const order = starOfNeighbours(count, neighbours);
+        expect(inOrder(order)).toEqual(upTo(count));
+        const torn = order.filter(
+          (position, index) => position % neighbours !== 1 % neighbours && order[index - 1] !== position - 1,
+        );
+        expect(torn).toEqual([]);
+      }
+    }
+  });
+});
+
+// Van der Corput's sequence to the base 2, as it is found in fast Fourier transforms: the bits of the count, reversed.
+it.each([4, 8, 16, 32])('a star of %i is the reversed count of its bits', (count) => {
+  const bits = Math.log2(count);
+  const reversed = (index: number) =>
+    Number.parseInt(index.toString(2).padStart(bits, '0').split('').toReversed().join(''), 2);
+  expect(starOnCircle(count)).toEqual(upTo(count).map((_, index) => reversed(index) + 1));
 });
 
 describe('star across other layouts', () => {

@@ -1,5 +1,6 @@
 import { aboutCentre } from './about-centre.ts';
 import { farthestFirst } from './farthest-first.ts';
+import { inGroups } from './in-groups.ts';
 import type { Place } from './layout.ts';
 
 /** Steps between two of `count` places round a ring, the shorter way. */
@@ -35,6 +36,33 @@ function groups(count: number, offsets: readonly number[]): readonly number[] {
   const starts = count / offsets.length;
   return farthestFirst(starts, roundRing(starts)).flatMap((start) => offsets.map((offset) => start + offset + 1));
 }
+
+/**
+ * Star order in which neighbours are taken as one, each group by the numbers: so the legacy cross pattern goes for a
+ * single tool from 36 bolts on, by threes and from 40 on by fours. A group, the one half a turn on, the one a quarter on, the
+ * one opposite that; then the next.
+ *
+ * @param neighbours taken as one; the last group may have fewer
+ * @source ASME PCC-1, legacy cross pattern: bolts of large flanges in groups, 48 as twelve groups of four (read in part);
+ *         36, 40 and 44 (from memory)
+ */
+export function starOfNeighbours(count: number, neighbours: number): readonly number[] {
+  const groups = inGroups(upTo(count), neighbours);
+  const star = groups.length > MOST_BY_QUARTERS ? starOnCircle(groups.length) : byQuarters(groups.length);
+  return star.flatMap((group) => groups[group - 1]!);
+}
+
+/** As far as the printed patterns of neighbours go: 48 bolts by fours. */
+const MOST_BY_QUARTERS = 12;
+
+/** One, half a turn on, a quarter on, the one opposite that; then the next one, leaving out those that had their turn. */
+function byQuarters(count: number): readonly number[] {
+  const [half, quarter] = [Math.ceil(count / 2), Math.ceil(count / 4)];
+  const turns = upTo(count).flatMap((start) => [0, half, quarter, quarter + half].map((on) => start + on));
+  return [...new Set(turns)].filter((position) => position <= count);
+}
+
+const upTo = (count: number): readonly number[] => Array.from({ length: count }, (_, index) => index + 1);
 
 /**
  * Star order of places anywhere: position 1, then the one across the middle from it; then again and again the one

@@ -1,4 +1,5 @@
 import { endlessBeam, freeBeam, kei, plateClosing, plateFigures, ringClosing } from '@clampwright/core/layout';
+import { z } from 'zod';
 import { type Check, check, describeSource } from '../check.ts';
 import { fieldFrom } from '../got.ts';
 import {
@@ -7,6 +8,7 @@ import {
   ENDLESS_BEAM,
   FREE_BEAM,
   KEI,
+  PLANS_OF_EIGHT,
   PLATE,
   RING_OF_EIGHT,
   ROUNDS_OF_EIGHT,
@@ -74,14 +76,31 @@ const complianceMmPerN = CLOSING_OF_EIGHT.map((_, i) => i)
     }),
   );
 
+const STAR = [1, 5, 3, 7, 2, 6, 4, 8];
+
 const rounds: readonly Check[] = ROUNDS_OF_EIGHT.flatMap(({ targetsN, finalN }) =>
   finalN.map((value, index) =>
     check(
       `bolt ${index + 1} after rounds to ${targetsN.join(', ')}`,
       () => {
-        const request = { complianceMmPerN, order: [1, 5, 3, 7, 2, 6, 4, 8], targetsN };
+        const request = { complianceMmPerN, order: STAR, targetsN };
         const forces = fieldFrom('elastic-interaction', request, 'finalN');
         return Array.isArray(forces) ? Number(forces[index]) : Number.NaN;
+      },
+      { value, unit: 'N' },
+    ),
+  ),
+);
+
+const targetsSchema = z.array(z.array(z.number()));
+
+const plans: readonly Check[] = PLANS_OF_EIGHT.flatMap(({ atOnce, targetsN }) =>
+  targetsN.map((value, pull) =>
+    check(
+      `pull ${pull + 1} of bolt ${STAR[pull]}, ${atOnce} at once`,
+      () => {
+        const request = { complianceMmPerN, order: STAR, finalN: 100, rounds: 1, atOnce };
+        return targetsSchema.parse(fieldFrom('round-targets', request, 'targetsN'))[0]?.[pull] ?? Number.NaN;
       },
       { value, unit: 'N' },
     ),
@@ -95,4 +114,5 @@ export const INTERACTION_SOURCES = [
   describeSource('Plate on a bed, finite differences', MADE_WITH, plate),
   describeSource('Kelvin function kei', MADE_WITH, keis),
   describeSource('Rounds on a soft flange, every pull solved anew', MADE_WITH, rounds),
+  describeSource('One round that ends even, let go group by group from its end', MADE_WITH, plans),
 ];

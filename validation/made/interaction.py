@@ -122,6 +122,23 @@ def rounds(matrix, order, targets):
     return force
 
 
+def planned(matrix, order, wanted, together):
+    """What each pull must bring so that one round ends as wanted: backward from the end, the last group set free first."""
+    force = np.full(len(matrix), float(wanted))
+    loose = []
+    groups = [order[k : k + together] for k in range(0, len(order), together)]
+    targets = []
+    for group in reversed(groups):
+        targets = [*force[group], *targets]
+        # the group is let go: the others keep their travel, so that its force goes over to them through K = M⁻¹
+        loose += group
+        tight = [b for b in range(len(matrix)) if b not in loose]
+        force = np.zeros(len(matrix))
+        if tight:
+            force[tight] = np.linalg.solve(matrix[np.ix_(tight, tight)], (matrix @ np.full(len(matrix), float(wanted)))[tight])
+    return targets
+
+
 def show(name, values):
     print(name, " ".join(f"{v:.9g}" for v in values))
 
@@ -150,6 +167,8 @@ if __name__ == "__main__":
     for count in (1, 2, 3):
         show(f"ring of eight, star, {count} rounds to 100", rounds(matrix, star, [100] * count))
     show("ring of eight, 30 70 100", rounds(matrix, star, [30, 70, 100]))
+    for together in (1, 2, 3, 4):
+        show(f"ring of eight, one round that ends at 100, {together} at once", planned(matrix, star, 100, together))
     slack = np.array([[1, 0.9, 0.5], [0.9, 1, 0.55], [0.5, 0.55, 1]])
     show("slack: 10 then 100 in order 1 2 3", rounds(slack, [0, 1, 2], [10, 100]))
     show("slack: one round with targets alike", rounds(np.array([[1, 0.95], [0.95, 1]]), [0, 1], [10]))

@@ -57,3 +57,20 @@ export const ROUNDS_OF_EIGHT: readonly {
     finalN: ['70.6001251', '121.235464', '50.7307882', '99.7779769', '71.0004998', '121.462711', '51.1720916', '100'],
   },
 ];
+
+/** What each pull in the same star must bring so that one round ends at 100 N, with so many wrenches at once. */
+export const PLANS_OF_EIGHT: readonly { readonly atOnce: number; readonly targetsN: readonly string[] }[] = [
+  {
+    atOnce: 1,
+    targetsN: ['135.294324', '135.602272', '158.421683', '160.783055', '67.8629352', '62.9932943', '100.381753', '100'],
+  },
+  {
+    atOnce: 2,
+    targetsN: ['135.602272', '135.602272', '160.783055', '160.783055', '62.9932943', '62.9932943', '100', '100'],
+  },
+  {
+    atOnce: 3,
+    targetsN: ['148.007752', '148.007752', '158.421683', '141.638431', '62.9932943', '62.9932943', '100', '100'],
+  },
+  { atOnce: 4, targetsN: ['160.783055', '160.783055', '160.783055', '160.783055', '100', '100', '100', '100'] },
+];

@@ -8,6 +8,48 @@ export const CROSS_ORDERS: readonly string[] = [
   '1 17 9 25 5 21 13 29 3 19 11 27 7 23 15 31 2 18 10 26 6 22 14 30 4 20 12 28 8 24 16 32',
 ];
 
+// The same for a single tool on large flanges: neighbours taken as one by threes or fours. Of 48 the grouping was read, that
+// group 7 comes after group 1 too; the lists from memory.
+export const NEIGHBOUR_ORDERS: readonly (readonly [neighbours: number, order: string])[] = [
+  [
+    3,
+    '1 2 3 19 20 21 10 11 12 28 29 30 4 5 6 22 23 24 13 14 15 31 32 33 7 8 9 25 26 27 16 17 18 34 35 36',
+  ],
+  [
+    4,
+    '1 2 3 4 21 22 23 24 13 14 15 16 33 34 35 36 5 6 7 8 25 26 27 28 17 18 19 20 37 38 39 40 9 10 11 12 29 30 31 32',
+  ],
+  [
+    4,
+    '1 2 3 4 25 26 27 28 13 14 15 16 37 38 39 40 5 6 7 8 29 30 31 32 17 18 19 20 41 42 43 44 9 10 11 12 33 34 35 36 21 22 23 24',
+  ],
+  [
+    4,
+    '1 2 3 4 25 26 27 28 13 14 15 16 37 38 39 40 5 6 7 8 29 30 31 32 17 18 19 20 41 42 43 44 9 10 11 12 33 34 35 36 21 22 23 24 45 46 47 48',
+  ],
+];
+
+/** Percent of the target in each round of a flange, and how the last round goes. */
+export interface Schedule {
+  readonly source: string;
+  readonly percents: readonly number[];
+  readonly closing: 'circular' | 'star';
+}
+
+// Read: a page on the sequence of flange bolts; a page on bolting flanges; a gasket maker’s work sheet.
+export const SCHEDULES_READ: readonly Schedule[] = [
+  { source: 'sequence of flange bolts', percents: [30, 60, 100], closing: 'star' },
+  { source: 'how to bolt flanges', percents: [30, 60, 100], closing: 'circular' },
+  { source: 'work sheet for gaskets', percents: [25, 50, 100], closing: 'circular' },
+];
+
+// ASME PCC-1, legacy rounds: percent of the target from and to, then round the circle at the whole. From memory.
+export const PCC_1_ROUNDS: readonly (readonly [from: number, to: number])[] = [
+  [20, 30],
+  [50, 70],
+  [100, 100],
+];
+
 // The same orders as the number painted at each position, clockwise from the first. From memory.
 export const PAINTED_LABELS: readonly string[] = [
   '1 3 2 4',
