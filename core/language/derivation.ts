@@ -10,6 +10,10 @@ export interface Fact {
   readonly value: string;
 }
 
+/** Beside its name in the registry, by which it can be worked out again. */
+const nameOf = (calculation: string, language: Language): string =>
+  calculation === 'assembly-torque' ? `${say(language, 'derived.assembly-torque')} (${calculation})` : calculation;
+
 /** What went into a derived target and what came out, for screen and record alike. */
 export function sayDerivation(
   { input, output, ...derivation }: Pick<Derivation, 'calculation' | 'input' | 'output'>,
@@ -20,7 +24,7 @@ export function sayDerivation(
   const kilonewtons = (forceN: number) => `${showNumber(forceN / 1000, language, { decimals: 1 })}\u00a0kN`;
   const { thread, propertyClass, yieldStrengthMPa } = input;
   return [
-    { label: say(language, 'derived.calculation'), value: derivation.calculation },
+    { label: say(language, 'derived.calculation'), value: nameOf(derivation.calculation, language) },
     { label: say(language, 'record.fastener'), value: [thread, propertyClass].filter(Boolean).join(' ') },
     ...(yieldStrengthMPa === undefined
       ? []

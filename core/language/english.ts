@@ -356,6 +356,7 @@ export const english = {
     'The target was worked out here because the maker’s figure was missing. Where the maker gives one, it replaces this.',
   'derived.changed': 'The limits were changed after the derivation; it no longer explains them.',
   'derived.calculation': 'Calculation',
+  'derived.assembly-torque': 'Assembly torque',
   'derived.thread-friction': 'Friction in the thread',
   'derived.bearing-friction': 'Friction under the head',
   'derived.yield': 'Yield strength',

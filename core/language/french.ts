@@ -366,6 +366,7 @@ export const french: Catalogue = {
     'La consigne a été calculée ici parce que la donnée du fabricant manquait. Si le fabricant en donne une, elle remplace celle-ci.',
   'derived.changed': 'Les limites ont été changées après le calcul\u00a0; il ne les explique plus.',
   'derived.calculation': 'Calcul',
+  'derived.assembly-torque': 'Couple de serrage',
   'derived.thread-friction': 'Frottement dans le filet',
   'derived.bearing-friction': 'Frottement sous tête',
   'derived.yield': 'Limite d’élasticité',

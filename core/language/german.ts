@@ -363,6 +363,7 @@ export const german: Catalogue = {
     'Der Sollwert wurde hier berechnet, weil die Angabe des Herstellers fehlte. Gibt der Hersteller einen Wert an, so ersetzt er diesen.',
   'derived.changed': 'Die Grenzen wurden nach der Ableitung geändert; sie erklärt sie nicht mehr.',
   'derived.calculation': 'Berechnung',
+  'derived.assembly-torque': 'Anziehdrehmoment',
   'derived.thread-friction': 'Reibung im Gewinde',
   'derived.bearing-friction': 'Reibung unter dem Kopf',
   'derived.yield': 'Streckgrenze',

@@ -10,6 +10,7 @@ export { sayConsequence, sayRule } from './joint-rules.ts';
 export { sayJointWarning } from './joint-warnings.ts';
 export { type Remark, remarkSchema } from './mechanics/remark.ts';
 export { sayMechanics } from './mechanics/say.ts';
+export { sayCitation } from './mechanics/say-citation.ts';
 export { sayRemark } from './mechanics/say-remark.ts';
 export { sayNotice, sayObjection } from './objections.ts';
 export { nameFastener, sayBolt, sayOwnRow } from './own-rows.ts';

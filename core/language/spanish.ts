@@ -361,6 +361,7 @@ export const spanish: Catalogue = {
     'El valor nominal se calculó aquí porque faltaba el dato del fabricante. Si el fabricante da uno, sustituye a este.',
   'derived.changed': 'Los límites se cambiaron después del cálculo; ya no los explica.',
   'derived.calculation': 'Cálculo',
+  'derived.assembly-torque': 'Par de apriete',
   'derived.thread-friction': 'Rozamiento en la rosca',
   'derived.bearing-friction': 'Rozamiento bajo la cabeza',
   'derived.yield': 'Límite elástico',

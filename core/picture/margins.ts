@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { CHECKS } from '../joint/margins/margin.ts';
 import { sayMechanics } from '../language/mechanics/say.ts';
+import { sayCitation } from '../language/mechanics/say-citation.ts';
 import type { Part, Picture } from '../plot/picture.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import type { Scribe } from './scribe.ts';
@@ -49,7 +50,8 @@ function partOf(margin: Margin, { value, language }: Scribe): Part {
   const figure = (size: number) => showNumber(Number(size.toPrecision(4)), language);
   const actualShown = `${figure(actual)}\u00a0${unit}`.trim();
   const allowedShown = `${figure(allowed)}\u00a0${unit}`.trim();
-  const note = sayMechanics(language, 'plot.margin-note', { actual: actualShown, allowed: allowedShown, clause });
+  const shownAt = { actual: actualShown, allowed: allowedShown, clause: sayCitation(clause, language) };
+  const note = sayMechanics(language, 'plot.margin-note', shownAt);
   const shown = { ratio: showNumber(roundedDown(ratio), language), needed: showNumber(needed, language) };
   return {
     name: value(check),

@@ -2,6 +2,7 @@ import { type Derivation, derivationStands } from '../joint/derivation.ts';
 import type { StepShown } from '../joint/step-shown.ts';
 import { sayDerivation } from '../language/derivation.ts';
 import { sayMechanics } from '../language/mechanics/say.ts';
+import { sayCitation } from '../language/mechanics/say-citation.ts';
 import { sayRemark } from '../language/mechanics/say-remark.ts';
 import { sayOwnRow } from '../language/own-rows.ts';
 import { say } from '../language/say.ts';
@@ -76,6 +77,6 @@ const stepCells = ({ symbol, formula, withNumbers, value, unit, source }: StepSh
     symbol,
     formulaIn(formula, language),
     `${showNumber(Number(value.toPrecision(5)), language)}\u00a0${unit}`.trim(),
-    source,
+    sayCitation(source, language),
     formulaIn(withNumbers, language),
   ].map((text) => ({ text }));

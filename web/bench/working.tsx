@@ -1,3 +1,4 @@
+import { sayCitation } from '@clampwright/core/language';
 import { formulaIn } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { z } from 'zod';
@@ -38,9 +39,7 @@ export function Working({ output }: { readonly output: unknown }) {
             <p className="working-value">
               = {shownFigure(value, language)} {unit}
             </p>
-            <p className="working-source" lang="en">
-              {source}
-            </p>
+            <p className="working-source">{sayCitation(source, language)}</p>
           </li>
         ))}
       </ol>

@@ -1,5 +1,5 @@
 import type { JointContent } from '@clampwright/core/joint';
-import { say, sayConsequence, sayOwnRow, sayRule } from '@clampwright/core/language';
+import { say, sayConsequence, sayMechanics, sayOwnRow, sayRule } from '@clampwright/core/language';
 import { showNumber } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -61,7 +61,13 @@ function JointFacts({ content }: { readonly content: JointContent }) {
     { label: t('joint.lubricant'), value: fastener.lubricant },
     { label: t('joint.reuse'), value: say(language, `reuse.${fastener.reuse}`) },
     { label: t('joint.torque-unit'), value: content.torqueUnit },
-    { label: t('joint.source'), value: `${say(language, `numbers.${numbersSource.kind}`)}: ${numbersSource.text}` },
+    {
+      label: t('joint.source'),
+      value: sayMechanics(language, 'plot.reads', {
+        name: say(language, `numbers.${numbersSource.kind}`),
+        value: numbersSource.text,
+      }),
+    },
     {
       label: t('joint.rework'),
       value: [

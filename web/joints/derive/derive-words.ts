@@ -1,3 +1,4 @@
+import { sayCitation } from '@clampwright/core/language';
 import { showNumber } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
@@ -33,7 +34,7 @@ export function useDeriveWords() {
         return t('derive.cites-friction', { what: choice.row.name, source: choice.row.source });
       case 'table': {
         const what = `${friction(choice)}, ${range(choice.range.lowest, choice.range.highest)}`;
-        return t('derive.cites-friction', { what, source: 'VDI 2230-1:2015, table A5' });
+        return t('derive.cites-friction', { what, source: sayCitation('VDI 2230-1:2015, table A5', language) });
       }
       case 'typed':
         return t('derive.cites-friction', { what: t('derive.friction-typed'), source: typed });
@@ -44,7 +45,7 @@ export function useDeriveWords() {
   const methodCited = (chosen: Method): string => {
     const cited = t('derive.cites-factor', {
       what: `${method(chosen)}, ${range(chosen.row.lowest, chosen.row.highest)}`,
-      source: 'VDI 2230-1:2015, table A8',
+      source: sayCitation('VDI 2230-1:2015, table A8', language),
     });
     return chosen.row.had === 'from memory' ? `${cited} ${t('derive.from-memory')}` : cited;
   };

@@ -1,5 +1,5 @@
 import type { Derivation } from '@clampwright/core/joint';
-import { sayDerivation, sayMechanics, sayRemark } from '@clampwright/core/language';
+import { sayCitation, sayDerivation, sayMechanics, sayOwnRow, sayRemark } from '@clampwright/core/language';
 import { derivedPictures } from '@clampwright/core/picture';
 import { formulaIn, showNumber, type TorqueUnit } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
@@ -44,19 +44,17 @@ export function DerivedFigures({ derivation, torqueUnit }: DerivedFiguresProps) 
                 = {formulaIn(withNumbers, language)} ={' '}
                 {`${showNumber(Number(value.toPrecision(5)), language)}\u00a0${unit}`}
               </p>
-              <p className="soft">{source}</p>
+              <p className="soft">{sayCitation(source, language)}</p>
             </li>
           ))}
         </ol>
       </details>
       <ul className="derived-sources">
-        {[...derivation.sources, ...derivation.ownRows.map(({ name, source }) => `${name}: ${source}`)].map(
-          (source) => (
-            <li key={source} className="soft">
-              {source}
-            </li>
-          ),
-        )}
+        {[...derivation.sources, ...derivation.ownRows.map((row) => sayOwnRow(row, language))].map((source) => (
+          <li key={source} className="soft">
+            {source}
+          </li>
+        ))}
       </ul>
     </div>
   );
