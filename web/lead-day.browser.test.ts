@@ -1,11 +1,10 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { brokenRules } from './testing/broken-rules.ts';
 import { type ServedWorkshop, serveWorkshop } from './testing/served-workshop.ts';
-
-const PIN = '2468';
+import { signIn } from './testing/sign-in.ts';
 
 let workshop: ServedWorkshop;
 let office: BrowserContext;
@@ -31,13 +30,6 @@ const tells = async (text: string | RegExp) => {
   return found.isVisible();
 };
 const dialog = () => page.locator('[role=dialog], [role=alertdialog]').last();
-
-async function signIn(name: string): Promise<void> {
-  await dialog().getByRole('combobox', { name: 'Name' }).selectOption({ label: name });
-  await dialog().getByRole('textbox', { name: 'PIN' }).fill(PIN);
-  await dialog().getByRole('button', { name: 'Begin' }).click();
-  await page.getByRole('dialog', { name: 'Who is working?' }).waitFor({ state: 'detached' });
-}
 
 // One day, told in order: each step goes on where the one before ended.
 describe('a lead’s day', () => {
@@ -70,7 +62,7 @@ describe('a lead’s day', () => {
 
   it('keeps the draft, but cannot release it while a position is missing', async () => {
     await page.getByRole('button', { name: 'Save draft' }).click();
-    await signIn('Ines Falk, lead');
+    await signIn(page, 'Ines Falk, lead');
     await page.getByText('saved', { exact: true }).waitFor();
     await page.getByRole('button', { name: 'Release', exact: true }).click();
     await page.getByRole('link', { name: 'Stage 1, round 1:' }).waitFor();
@@ -205,7 +197,7 @@ describe('a lead’s day', () => {
     const row = page.getByRole('listitem').filter({ hasText: 'KH-900' });
     await row.getByText('never calibrated').waitFor();
     await page.getByRole('button', { name: /Ines Falk/ }).click();
-    await signIn('Per Lindqvist, keeper of the wrenches');
+    await signIn(page, 'Per Lindqvist, keeper of the wrenches');
     await row.getByRole('button', { name: 'Enter a calibration of Short wrench' }).click();
     await dialog().getByLabel('Certificate').fill('KH-C-0900');
     await dialog().getByLabel('Laboratory or person').fill('Valley laboratory');
@@ -242,10 +234,7 @@ describe.each([
     await context.addInitScript((chosen) => localStorage.setItem('clampwright.theme', chosen), theme);
     const shown = await context.newPage();
     await shown.goto(`${workshop.url}${place}`, { waitUntil: 'networkidle' });
-    const { violations } = await new AxeBuilder({ page: shown })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-      .analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+    expect(await brokenRules(shown)).toEqual([]);
     for (const width of [360, 820, 1440]) {
       await shown.setViewportSize({ width, height: 900 });
       const overhangPx = await shown.evaluate(() => document.documentElement.scrollWidth - innerWidth);

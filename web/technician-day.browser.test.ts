@@ -4,6 +4,7 @@ import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type ServedWorkshop, serveWorkshop } from './testing/served-workshop.ts';
+import { signIn } from './testing/sign-in.ts';
 
 const TABLET = { width: 820, height: 1180 };
 
@@ -22,19 +23,6 @@ afterAll(() => workshop.end());
 const dialog = () => page.locator('[role=dialog], [role=alertdialog]').last();
 const verdict = () => page.getByRole('region', { name: 'Last verdict' });
 const next = () => page.getByRole('heading', { name: /^Next position/ });
-
-async function signIn(name: string): Promise<void> {
-  await dialog().getByRole('combobox', { name: 'Name' }).selectOption({ label: name });
-  const told =
-    (await dialog()
-      .getByText(/^Somebody of the demonstration/)
-      .textContent()) ?? '';
-  await dialog()
-    .getByRole('textbox', { name: 'PIN' })
-    .fill(/\d{4}/.exec(told)?.[0] ?? '');
-  await dialog().getByRole('button', { name: 'Begin' }).click();
-  await page.getByRole('dialog', { name: 'Who is working?' }).waitFor({ state: 'detached' });
-}
 
 async function chooseIn(field: string, starting: string): Promise<void> {
   const select = dialog().getByRole('combobox', { name: field });
@@ -84,7 +72,7 @@ describe('a technician’s day on a tablet', () => {
 
   it('asks who is working, and refuses a wrench with its reasons', async () => {
     await page.getByRole('button', { name: 'Choose a wrench' }).first().click();
-    await signIn('Tamsin Orrell, technician');
+    await signIn(page, 'Tamsin Orrell, technician');
     await chooseIn('Wrench', 'Old setting wrench');
     await dialog().getByText('This wrench is refused.').waitFor();
     await dialog()

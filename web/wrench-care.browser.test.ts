@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { checkOf } from '@clampwright/core/line';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { brokenRules } from './testing/broken-rules.ts';
 import { type ServedWorkshop, serveWorkshop } from './testing/served-workshop.ts';
+import { signIn } from './testing/sign-in.ts';
 import { STAND_IN_PORT } from './testing/stand-in-port.ts';
 
 const PIN = '2468';
@@ -24,14 +25,6 @@ afterAll(() => workshop.end());
 
 const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
 const tells = (text: string | RegExp) => page.getByText(text).first().waitFor();
-
-/** WCAG 2.2 AA as far as a program can tell; the rules of axe-core stand outside of this project. */
-async function faultsInSight(): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
 
 /** A result at the port of this screen, in the lines of the simulated wrench. */
 async function portTells(number: number, torqueNm: number): Promise<void> {
@@ -61,12 +54,7 @@ async function transducer(): Promise<(torque: number) => Promise<unknown>> {
     });
 }
 
-async function signInAsKeeper(): Promise<void> {
-  const dialog = page.getByRole('dialog');
-  await dialog.getByRole('combobox', { name: 'Name' }).selectOption({ label: 'Per Lindqvist, keeper of the wrenches' });
-  await dialog.getByRole('textbox', { name: 'PIN' }).fill(PIN);
-  await dialog.getByRole('button', { name: 'Begin' }).click();
-}
+const signInAsKeeper = () => signIn(page, 'Per Lindqvist, keeper of the wrenches');
 
 async function downloaded(name: string): Promise<Buffer> {
   const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name }).click()]);
@@ -95,7 +83,7 @@ describe('the keeper’s day', () => {
     await tells('outside ± 4 %');
     await press('Take the last one back');
     await tells('Reading 1 of 5.');
-    expect(await faultsInSight()).toEqual([]);
+    expect(await brokenRules(page)).toEqual([]);
   });
 
   it('goes on after the browser was closed, with readings from a port and from a table', async () => {
@@ -167,7 +155,7 @@ describe('the keeper’s day', () => {
     expect(await rows.count()).toBe(42);
     expect(await rows.first().innerText()).toContain('outside: almost certain');
     await page.getByText('with the pulls', { exact: true }).click();
-    expect(await faultsInSight()).toEqual([]);
+    expect(await brokenRules(page)).toEqual([]);
     await rows.first().getByRole('button').click();
     await page.getByRole('dialog').getByLabel('What was done').selectOption('tightened-again');
     await page.getByRole('dialog').getByRole('button', { name: 'Keep' }).click();
@@ -183,6 +171,6 @@ describe('the keeper’s day', () => {
     const calendar = (await downloaded('As a calendar file')).toString();
     expect(calendar).toMatch(/^BEGIN:VCALENDAR\r\n/);
     expect(calendar).toContain('Calibrate: Old setting wrench\\, KH-007');
-    expect(await faultsInSight()).toEqual([]);
+    expect(await brokenRules(page)).toEqual([]);
   });
 });

@@ -1,4 +1,4 @@
-/** What can go wrong with a simulated pull. The list the screen offers is the same (`server/api/contract.ts`). */
+/** What can go wrong with a simulated pull. */
 export const FAULTS = [
   'none',
   'crossed-thread',

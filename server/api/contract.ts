@@ -24,6 +24,7 @@ import {
   referenceStandardSchema,
   wrenchSchema,
 } from '@clampwright/core/wrench';
+import { FAULTS } from '@clampwright/intake/simulated';
 import { z } from 'zod';
 
 /* What goes over the wire. The client imports the types of this file and nothing else of the server. */
@@ -117,29 +118,13 @@ export const postCommandSchema = z.strictObject({
 export const commandResultSchema = z.strictObject({ entries: z.array(entrySchema), already: z.boolean() });
 export type CommandResult = z.infer<typeof commandResultSchema>;
 
-export const FAULTS = [
-  'none',
-  'crossed-thread',
-  'already-tight',
-  'stripped-thread',
-  'yielded',
-  'pulled-too-fast',
-  'stopped-short',
-  'over-run',
-  'bottomed',
-  'too-soft',
-  'jerked',
-  'slipped-socket',
-  'two-pulls',
-  'stick-slip',
-  'turned-loose',
-] as const;
 /** A pull of the simulated wrench on the next cell, or on the one named. */
 export const simulateSchema = z.strictObject({
   jointRef: z.string(),
   position: z.number().int().positive().optional(),
   fault: z.enum(FAULTS).default('none'),
 });
+export type Simulate = z.infer<typeof simulateSchema>;
 
 export const jointListItemSchema = z.strictObject({
   id: z.uuid(),

@@ -1,5 +1,5 @@
 import type { CellState } from '@clampwright/core/record';
-import type { FAULTS } from '@clampwright/server/contract';
+import type { Simulate } from '@clampwright/server/contract';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
@@ -12,7 +12,7 @@ import { Select } from '../parts/select.tsx';
 import { Trouble } from '../parts/states.tsx';
 import { openSound } from './signals.ts';
 
-type Fault = (typeof FAULTS)[number];
+type Fault = Simulate['fault'];
 const FAULT_LIST = [
   'none',
   'crossed-thread',
