@@ -166,6 +166,7 @@ export const english = {
   'due.calendar': 'Calibrations due',
   'due.calibrate': 'Calibrate: {name}, {serial}',
   'due.described': 'Last certificate {certificate} of {on}.',
+  'due.or-pulls': 'Or sooner, once it has made {pulls} pulls.',
   'label.calibrated': 'Calibrated {on}',
   'label.due': 'Due {on}',
   'label.title': 'Labels',

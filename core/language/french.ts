@@ -173,6 +173,7 @@ export const french: Catalogue = {
   'due.calendar': 'Étalonnages à faire',
   'due.calibrate': 'Étalonner : {name}, {serial}',
   'due.described': 'Dernier certificat {certificate} du {on}.',
+  'due.or-pulls': 'Ou plus tôt, dès qu’elle a fait {pulls} serrages.',
   'label.calibrated': 'Étalonné le {on}',
   'label.due': 'À refaire le {on}',
   'label.title': 'Étiquettes',

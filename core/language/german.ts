@@ -172,6 +172,7 @@ export const german: Catalogue = {
   'due.calendar': 'Fällige Kalibrierungen',
   'due.calibrate': 'Kalibrieren: {name}, {serial}',
   'due.described': 'Letzter Schein {certificate} vom {on}.',
+  'due.or-pulls': 'Oder früher, sobald er {pulls} Anzüge gemacht hat.',
   'label.calibrated': 'Kalibriert {on}',
   'label.due': 'Fällig {on}',
   'label.title': 'Etiketten',

@@ -171,6 +171,7 @@ export const spanish: Catalogue = {
   'due.calendar': 'Calibraciones pendientes',
   'due.calibrate': 'Calibrar: {name}, {serial}',
   'due.described': 'Último certificado {certificate} del {on}.',
+  'due.or-pulls': 'O antes, en cuanto haya hecho {pulls} aprietes.',
   'label.calibrated': 'Calibrada {on}',
   'label.due': 'Vence {on}',
   'label.title': 'Etiquetas',

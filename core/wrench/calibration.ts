@@ -43,6 +43,8 @@ export const calibrationSchema = z.strictObject({
   wrenchId: z.uuid(),
   calibratedOn: z.iso.date(),
   dueOn: z.iso.date(),
+  /** Pulls after which it is due though the day has not come; absent: as usual. */
+  dueAfterPulls: z.number().int().positive().max(10_000_000).optional(),
   certificate: z.string().trim().min(1).max(100),
   by: z.string().trim().min(1).max(200),
   place: z.string().trim().max(200).optional(),

@@ -111,7 +111,7 @@ function atPlace(refused: Extract<Result<never>, { ok: false }>, place: string, 
 }
 
 function summaryOf(
-  { id, calibratedOn, dueOn, certificate, by }: Calibration,
+  { id, calibratedOn, dueOn, dueAfterPulls, certificate, by }: Calibration,
   standing: readonly JudgedRun[],
 ): CalibrationSummary {
   const points = standing.flatMap(calibratedPoints);
@@ -119,6 +119,7 @@ function summaryOf(
   return {
     calibratedOn,
     dueOn,
+    ...(dueAfterPulls === undefined ? {} : { dueAfterPulls }),
     certificate,
     by,
     maximumDeviationPercent: Math.max(...deviations.map(Math.abs)),

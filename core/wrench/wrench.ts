@@ -21,6 +21,8 @@ export type CalibratedPoint = z.infer<typeof calibratedPointSchema>;
 export const calibrationSummarySchema = z.strictObject({
   calibratedOn: z.iso.date(),
   dueOn: z.iso.date(),
+  /** Pulls after which it is due though the day has not come; absent: as usual. */
+  dueAfterPulls: z.number().int().positive().optional(),
   certificate: z.string().min(1),
   by: z.string().min(1),
   /** Largest deviation found, percent of the reference value (ISO 6789-1:2017, 5.1). */

@@ -64,6 +64,8 @@ beforeAll(async () => {
 });
 afterAll(() => shop.close());
 
+/** The keeper wants it again after as many pulls as it made that day. */
+const good = calibration('good', 1, { dueAfterPulls: 4 });
 const refused = async (body: Calibration) => (await shop.ask('POST', '/calibrations', body, keeper)).body;
 
 describe('a calibration with its readings', () => {
@@ -90,14 +92,26 @@ describe('a calibration with its readings', () => {
   });
 
   it('gives the wrench its points', async () => {
-    const answer = await shop.ask('POST', '/calibrations', calibration('good', 1), keeper);
+    const answer = await shop.ask('POST', '/calibrations', good, keeper);
     expect(answer.status).toBe(201);
     expect(answer.body).toMatchObject({
       wrench: { calibration: { certificate: 'good', points: [{ torqueNm: 20 }, { torqueNm: 60 }, { torqueNm: 100 }] } },
     });
     const care = wrenchCareSchema.parse((await shop.ask('GET', `/toolbox/wrenches/${wrench.id}/care`)).body);
-    expect(care.calibrations).toEqual([calibration('good', 1)]);
+    expect(care.calibrations).toEqual([good]);
     expect(care.pullsSince).toBe(4);
+  });
+
+  it('is due after the pulls that were chosen for it, though its day is a year away', async () => {
+    expect((await shop.ask('GET', '/due')).body).toMatchObject([
+      { serial: 'KH-R0', state: 'overdue' },
+      { serial: 'KH-0700', state: 'overdue', pullsSince: 4, dueAfterPulls: 4, dueOn: '2027-03-02' },
+      { serial: 'KH-R1', state: 'valid' },
+    ]);
+    expect(todaySchema.parse((await shop.ask('GET', '/today')).body).wrenches).toMatchObject([{ state: 'overdue' }]);
+    expect((await shop.ask('GET', '/due.ics')).text.replaceAll('\r\n ', '')).toContain(
+      'Or sooner\\, once it has made 4 pulls.',
+    );
   });
 
   it('has a certificate to read, to print, and for machines, which is read back as it was', async () => {
@@ -106,7 +120,7 @@ describe('a calibration with its readings', () => {
     expect((await shop.ask('GET', `${path}.html`)).text).toContain('Bench transducer');
     const xml = await shop.ask('GET', `${path}.xml?language=de`);
     expect(xml.headers.get('content-disposition')).toContain('certificate_2026-03-02_KH-0700.xml');
-    expect(readDcc(xml.text)).toMatchObject({ ok: true, value: { calibration: calibration('good', 1) } });
+    expect(readDcc(xml.text)).toMatchObject({ ok: true, value: { calibration: good } });
   });
 });
 

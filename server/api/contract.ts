@@ -204,6 +204,8 @@ export const dueItemSchema = z.strictObject({
   dueOn: z.iso.date().optional(),
   state: z.enum(['never', 'off', 'overdue', 'soon', 'valid']),
   pullsSince: z.number().int().optional(),
+  /** Pulls after which it is due though the day has not come. */
+  dueAfterPulls: z.number().int().optional(),
 });
 export type DueItem = z.infer<typeof dueItemSchema>;
 

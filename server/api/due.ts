@@ -1,6 +1,6 @@
 import { ok } from '@clampwright/core/failure';
 import { say, sayDate } from '@clampwright/core/language';
-import { LANGUAGES, type Language } from '@clampwright/core/quantity';
+import { LANGUAGES, type Language, showNumber } from '@clampwright/core/quantity';
 import { PAPERS } from '@clampwright/core/record';
 import { type DueDay, renderCalendar, renderLabels } from '@clampwright/report';
 import { z } from 'zod';
@@ -44,7 +44,10 @@ export const dueCalendar = route({
   },
 });
 
-function dueDay({ id, name, serial, place, certificate, calibratedOn, dueOn }: DueItem, language: Language): DueDay[] {
+function dueDay(
+  { id, name, serial, place, certificate, calibratedOn, dueOn, dueAfterPulls }: DueItem,
+  language: Language,
+): DueDay[] {
   if (dueOn === undefined || certificate === undefined || calibratedOn === undefined) return [];
   const on = sayDate(calibratedOn, language);
   return [
@@ -52,7 +55,12 @@ function dueDay({ id, name, serial, place, certificate, calibratedOn, dueOn }: D
       uid: id,
       day: dueOn,
       summary: say(language, 'due.calibrate', { name, serial }),
-      description: say(language, 'due.described', { certificate, on }),
+      description: [
+        say(language, 'due.described', { certificate, on }),
+        ...(dueAfterPulls === undefined
+          ? []
+          : [say(language, 'due.or-pulls', { pulls: showNumber(dueAfterPulls, language) })]),
+      ].join(' '),
       location: place,
     },
   ];

@@ -1,5 +1,5 @@
 import { ok, type Result } from '@clampwright/core/failure';
-import { careState, type ReferenceStandard, referenceState, type Wrench } from '@clampwright/core/wrench';
+import { careState, pullsBetween, type ReferenceStandard, referenceState, type Wrench } from '@clampwright/core/wrench';
 import type { Store } from '@clampwright/store';
 import type { DueItem } from '../api/contract.ts';
 
@@ -49,5 +49,6 @@ function wrenchItem(wrench: Wrench, today: string, pullsSince: number): DueItem 
       : {}),
     state: careState(wrench, today, pullsSince),
     pullsSince,
+    ...(calibration ? { dueAfterPulls: pullsBetween(wrench) } : {}),
   };
 }

@@ -1,5 +1,5 @@
 import { showNumber, showTorque } from '@clampwright/core/quantity';
-import { careState, daysToCalibration, PULLS_BETWEEN } from '@clampwright/core/wrench';
+import { careState, daysToCalibration, pullsBetween } from '@clampwright/core/wrench';
 import type { WrenchCare } from '@clampwright/server/contract';
 import { Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
@@ -38,8 +38,8 @@ export function WrenchStanding({ care, mayCalibrate, onWhereabouts, onPaper }: W
           title={<StateWord kind={STATE_KINDS[state]}>{t(`wrenches.state-${state}`, { count: days })}</StateWord>}
           facts={[
             ...(calibration ? [t('care.reference-due', { on: showDate(calibration.dueOn, language) })] : []),
-            t('care.pulls-since', { count: pullsSince, limit: count(PULLS_BETWEEN) }),
-            t('care.interval-why', { limit: count(PULLS_BETWEEN) }),
+            t('care.pulls-since', { count: pullsSince, limit: count(pullsBetween(wrench)) }),
+            t('care.interval-why'),
           ]}
           side={
             mayCalibrate ? (

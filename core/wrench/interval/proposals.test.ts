@@ -55,7 +55,7 @@ describe('the spans between calibrations', () => {
 describe('proposals', () => {
   const usual: readonly Found[] = [{ days: 365, pulls: 7300, found: 'in' }];
   const proposed = (own: readonly Found[], kind = own) =>
-    intervalProposals({ own, kind, limitPercent: 4, currentIntervalDays: 365 });
+    intervalProposals({ own, kind, limitPercent: 4, currentIntervalDays: 365, currentIntervalPulls: 5000 });
 
   it('lengthen by a tenth after one found in, and are due when the pulls come first', () => {
     const [staircase] = proposed(usual);

@@ -1,5 +1,4 @@
 import { invalid, type Result } from '../../failure/failure.ts';
-import { PULLS_BETWEEN } from '../due.ts';
 import {
   type CalibrationInterval,
   calibrationInterval,
@@ -25,6 +24,7 @@ interface ProposalInput {
   readonly kind: readonly Found[];
   readonly limitPercent: number;
   readonly currentIntervalDays: number;
+  readonly currentIntervalPulls: number;
 }
 
 /** Share found inside, and confidence of the limits (common practice). */
@@ -38,7 +38,7 @@ export const intervalProposals = (input: ProposalInput): readonly IntervalPropos
 
 function proposalBy(
   method: IntervalMethod,
-  { own, kind, limitPercent, currentIntervalDays }: ProposalInput,
+  { own, kind, limitPercent, currentIntervalDays, currentIntervalPulls }: ProposalInput,
 ): IntervalProposal {
   const restsOn = method === 'reliability' ? 'kind' : 'own';
   const all = restsOn === 'kind' ? kind : own;
@@ -53,7 +53,7 @@ function proposalBy(
           ...BOUNDS,
           model: 'exponential',
           currentIntervalDays,
-          currentIntervalPulls: PULLS_BETWEEN,
+          currentIntervalPulls,
           extension: 0.1,
           limitPercent,
         });

@@ -66,10 +66,10 @@ export function FinishSheet({
         <DueChoice
           wrenchId={wrench.id}
           calibration={calibration}
-          dueOn={session.setUp.dueOn}
-          onChange={(dueOn) => {
-            setDueFit(dueOn !== undefined);
-            if (dueOn !== undefined) onChange({ ...session, setUp: { ...session.setUp, dueOn } });
+          due={session.setUp}
+          onChange={(due, isFit) => {
+            setDueFit(isFit);
+            if (isFit) onChange({ ...session, setUp: { ...session.setUp, ...due } });
           }}
         />
       ) : null}

@@ -26,6 +26,8 @@ const setUpSchema = z.strictObject({
   temperature: z.string(),
   humidity: z.string(),
   dueOn: z.string(),
+  /** Absent: as usual. */
+  dueAfterPulls: z.string().optional(),
   reproducibility: z.string(),
   outputInterface: z.string(),
   driveInterface: z.string(),

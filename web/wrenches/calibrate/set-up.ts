@@ -9,6 +9,7 @@ import type { SetUp } from './session.ts';
 export interface ReadSetUp {
   readonly certificate: string;
   readonly dueOn: string;
+  readonly dueAfterPulls?: number;
   readonly place?: string;
   readonly temperatureC?: number;
   readonly humidityPercent?: number;
@@ -17,16 +18,22 @@ export interface ReadSetUp {
 
 export const SPREADS = ['reproducibility', 'outputInterface', 'driveInterface', 'leverVariation'] as const;
 
+/** Pulls that a wrench may make between two calibrations. */
+export const MOST_PULLS = { isWhole: true, from: 1, to: 10_000_000 } as const satisfies Wants;
+
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
 
 export function readSetUp(setUp: SetUp, today: string, language: Language): FormReading<ReadSetUp> {
   const reader = readerIn(language);
-  const optional = (field: keyof SetUp, wants: Wants) =>
-    setUp[field].trim() === '' ? undefined : reader.number(field, setUp[field], wants);
+  const optional = (field: keyof SetUp, wants: Wants) => {
+    const { [field]: text = '' } = setUp;
+    return text.trim() === '' ? undefined : reader.number(field, text, wants);
+  };
   if (setUp.referenceId === '') reader.fault('referenceId', { kind: 'needed' });
   const certificate = reader.text('certificate', setUp.certificate);
   if (!DAY.test(setUp.dueOn)) reader.fault('dueOn', { kind: 'needed' });
   else if (setUp.dueOn <= today) reader.fault('dueOn', { kind: 'due-before' });
+  const dueAfterPulls = optional('dueAfterPulls', MOST_PULLS);
   const temperatureC = optional('temperature', { from: -20, to: 60 });
   const humidityPercent = optional('humidity', { from: 0, to: 100 });
   const spreads = Object.fromEntries(
@@ -41,6 +48,7 @@ export function readSetUp(setUp: SetUp, today: string, language: Language): Form
       : {
           certificate,
           dueOn: setUp.dueOn,
+          ...(dueAfterPulls === undefined ? {} : { dueAfterPulls }),
           ...(setUp.place.trim() === '' ? {} : { place: setUp.place.trim() }),
           ...(temperatureC === undefined ? {} : { temperatureC }),
           ...(humidityPercent === undefined ? {} : { humidityPercent }),

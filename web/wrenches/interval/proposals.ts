@@ -5,6 +5,7 @@ import {
   type IntervalProposal,
   intervalProposals,
   permissibleDeviationPercent,
+  pullsBetween,
   toolClass,
 } from '@clampwright/core/wrench';
 import type { WrenchCare } from '@clampwright/server/contract';
@@ -26,6 +27,7 @@ export function proposalsFor(care: WrenchCare, now?: Calibration): readonly Inte
     kind: [...historyAlike, ...latest],
     limitPercent: permissibleDeviationPercent(known.value, wrench.highestNm),
     currentIntervalDays: daysInForce(care),
+    currentIntervalPulls: pullsBetween(wrench),
   });
 }
 
