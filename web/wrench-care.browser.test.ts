@@ -136,6 +136,21 @@ describe('the keeper’s day', () => {
     await page.locator('textarea').fill(readings.slice(1).join('\n'));
     await press('Take these readings');
     await tells('How it is left');
+    const next = page.getByLabel('Next calibration', { exact: true });
+    const proposed = await next
+      .locator('option')
+      .filter({ hasText: /^Staircase/ })
+      .textContent();
+    const [, days = '', pulls = ''] = /: ([\d\u202f]+) days, .* or ([\d\u202f]+) pulls$/.exec(proposed ?? '') ?? [];
+    await next.selectOption({ label: proposed ?? '' });
+    const today = new Date().toISOString().slice(0, 10);
+    const day = new Date(Date.parse(today) + Number(days) * 86_400_000).toISOString().slice(0, 10);
+    expect(await page.getByLabel('Due on', { exact: true }).inputValue()).toBe(day);
+    expect(await page.getByLabel('Or after so many pulls').inputValue()).toBe(pulls);
+    await page.getByLabel('Or after so many pulls').fill('0');
+    await tells('A whole number from 1 to 10000000.');
+    await page.getByLabel('Or after so many pulls').fill('40');
+    expect(await next.inputValue()).toBe('by-hand');
     await press('Keep the calibration');
     await tells('The calibration is kept.');
     expect((await downloaded('Certificate KH-C-0500, PDF')).subarray(0, 5).toString()).toBe('%PDF-');
@@ -163,6 +178,50 @@ describe('the keeper’s day', () => {
     const csv = (await downloaded('CSV')).toString();
     expect(csv).toContain('tightened again');
     expect(csv.split('\n').filter((line) => line.includes('CC2'))).toHaveLength(42);
+  });
+
+  it('sees the interval that each method proposes, and when the wrench is due by day or pulls', async () => {
+    await page.goto(`${workshop.url}/wrenches`);
+    await page.getByRole('link', { name: 'Middle wrench', exact: true }).click();
+    await tells('0 of 40 pulls since the last calibration');
+    const rows = page.getByRole('list', { name: 'Calibration interval' }).getByRole('listitem');
+    const methods = ['Staircase', 'Control chart', 'Time in use', 'Reliability'];
+    expect((await rows.allInnerTexts()).map((text) => methods.find((method) => text.startsWith(method)))).toEqual(
+      methods,
+    );
+    expect(await rows.first().innerText()).toMatch(/\d days or \d+ pulls/);
+    expect(await faultsInSight()).toEqual([]);
+  });
+
+  it('registers a wrench with its directions, drive and date of make, and no serial number twice', async () => {
+    await page.goto(`${workshop.url}/wrenches`);
+    await press('Register a wrench');
+    const form = page.getByRole('dialog');
+    const fill = (label: string, text: string) => form.getByLabel(label, { exact: true }).fill(text);
+    for (const [label, text] of Object.entries({
+      Name: 'Yard wrench',
+      'Serial number': 'KH-102',
+      Class: 'C',
+      'Range from': '10',
+      'Range to': '100',
+      Resolution: '0.1',
+      Lever: '400',
+      'Date of make': '2026-02-01',
+    }))
+      await fill(label, text);
+    await form.getByLabel('Used', { exact: true }).selectOption('both ways');
+    await form.getByLabel('Drive', { exact: true }).selectOption({ label: '□ 12.5\u00a0mm' });
+    await form.getByRole('button', { name: 'Register a wrench', exact: true }).click();
+    await form.getByText(/KH-102/).waitFor();
+    await fill('Serial number', 'KH-190');
+    await form.getByRole('button', { name: 'Register a wrench', exact: true }).click();
+    await page.getByRole('link', { name: 'Yard wrench', exact: true }).click();
+    await tells('□ 12.5\u00a0mm');
+    await page.getByRole('link', { name: 'Calibrate', exact: true }).click();
+    await page.getByLabel('Reference standard').selectOption({ index: 2 });
+    await page.getByLabel('Certificate', { exact: true }).fill('KH-C-0501');
+    await press('Begin');
+    await tells('Step 1 of 10');
   });
 
   it('is told on Today, and takes the due days along as a calendar', async () => {
