@@ -180,9 +180,9 @@ export class TightSet {
 
   #firstOdd(roundingN: number, held: readonly number[]): number {
     let first = -1;
-    const isBelowNothing = this.#isBelowNothing;
+    const among = this.#isBelowNothing ? this.#loaded : 0;
     this.#isBelowNothing = false;
-    for (let slot = 0; isBelowNothing && slot < this.#loaded; slot++) {
+    for (let slot = 0; slot < among; slot++) {
       const bolt = this.#bolts[slot]!;
       if (this.forceN[bolt]! >= 0 || held.includes(bolt)) continue;
       if (this.forceN[bolt]! > -roundingN) this.forceN[bolt] = 0;

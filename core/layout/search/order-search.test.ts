@@ -49,11 +49,13 @@ describe('a search through all orders', () => {
 });
 
 describe('a search by annealing', () => {
-  it('comes near to the best of all orders', () => {
+  it('comes to the best of all orders with most seeds, and near to it with each', () => {
     const exact = found({ ...soft, mostPulls: 8, draws: 6000 });
-    const annealed = found({ ...soft, mostPulls: 8, draws: 1600 });
-    expect(annealed.isExact).toBe(false);
-    expect(annealed.spread).toBeLessThanOrEqual(exact.spread * 1.05);
+    const annealed = [1, 2, 3, 4, 5].map((seed) => found({ ...soft, mostPulls: 8, draws: 1600, seed }));
+    expect(annealed.map(({ isExact }) => isExact)).toEqual(Array(5).fill(false));
+    const over = annealed.map(({ spread }) => spread / exact.spread).toSorted((a, b) => a - b);
+    expect(over[3]).toBeLessThan(1.001);
+    expect(over[4]).toBeLessThan(1.1);
   });
 
   it('finds the same for the same seed', () => {
