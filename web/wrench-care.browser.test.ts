@@ -190,7 +190,7 @@ describe('the keeper’s day', () => {
       methods,
     );
     expect(await rows.first().innerText()).toMatch(/\d days or \d+ pulls/);
-    expect(await faultsInSight()).toEqual([]);
+    expect(await brokenRules(page)).toEqual([]);
   });
 
   it('registers a wrench with its directions, drive and date of make, and no serial number twice', async () => {
