@@ -6,6 +6,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { examplePull } from './example.ts';
 import { openSerial, type SerialEvent, type SerialWrench } from './port.ts';
 import { type PtyOptions, simulatedOnPty, type WrenchOnPty } from './pty.ts';
+import { linesOf } from './write.ts';
 
 const open: { close: () => Promise<void> }[] = [];
 afterEach(async () => {
@@ -90,6 +91,22 @@ describe('a wrench on a real pseudo-terminal', () => {
     await second.send(pull, stamp, 'at-once');
     await until(events, 'pull', 1);
     expect(pullIds(events)).toEqual([stamp.id]);
+  });
+
+  it('says that wrenches are gone that were unplugged while they streamed', async () => {
+    const { pull, stamp } = examplePull(1);
+    const samples = Buffer.from(linesOf(pull, stamp).slice(0, -1).join('').repeat(100));
+    for (let round = 0; round < 10; round++) {
+      const wrench = await wrenchOn();
+      const { events } = listenTo(wrench.path);
+      await until(events, 'connected', 1);
+      const streaming = wrench.sendBytes(samples);
+      await until(events, 'sample', 1);
+      await wrench.close();
+      await streaming;
+      await until(events, 'lost', 1);
+      expect(events.at(-1)).toMatchObject({ kind: 'lost' });
+    }
   });
 
   it('waits for a wrench that is not there yet', async () => {

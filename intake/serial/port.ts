@@ -1,5 +1,6 @@
 import { type LineDescription, type LineEvent, lineReader, OWN_LINES } from '@clampwright/core/line';
 import { SerialPort } from 'serialport';
+import { readTerminal } from './terminal-reads.ts';
 
 /** What comes from a wrench on a serial port, besides its lines how the connection stands. */
 export type SerialEvent =
@@ -132,6 +133,7 @@ function connectTo(path: string, baudRate: number, heard: Heard): Connection {
       heard.opened(port);
     });
   });
+  port.once('open', () => readTerminal(port));
   port.on('data', heard.bytes);
   void ending.then(heard.ended);
   return {
