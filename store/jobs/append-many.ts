@@ -1,7 +1,7 @@
 import { ok, type Result } from '@clampwright/core/failure';
 import { transact } from '../engine.ts';
 import { type Appender, noJob } from './append.ts';
-import { type Intake, NOTHING, type Tally, takeBatch, told } from './intake.ts';
+import { type Intake, NOTHING, packedOf, type Tally, takeBatch, told } from './intake.ts';
 import { movedJob } from './job.ts';
 import { shelfOn } from './shelf.ts';
 import { takeTogether } from './take-together.ts';
@@ -27,18 +27,21 @@ async function takeBatchwise<Item>(
   intake: Intake<Item>,
 ): Promise<Result<Tally>> {
   let tally = NOTHING;
+  let isFirst = true;
   for await (const batch of batches) {
+    if (!isFirst) await letOthersIn();
+    isFirst = false;
+    const traces = await packedOf(batch, intake);
     const taken = await transact(engine, async (trx) => {
       const before = await folded.current(trx, jobId);
       if (!before) return noJob(jobId);
-      const batchTaken = await takeBatch(shelfOn(trx, statements), before, batch, intake);
+      const batchTaken = await takeBatch(shelfOn(trx, statements), before, batch, intake, traces);
       if (batchTaken.state !== before) await statements.moveJob(trx, movedJob(batchTaken.state));
       return ok(batchTaken);
     });
     if (!taken.ok) return taken;
     folded.keep(taken.value.state);
     tally = told(tally, taken.value, intake);
-    await letOthersIn();
   }
   return ok(tally);
 }

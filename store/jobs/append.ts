@@ -6,8 +6,11 @@ import type { FoldedJobs } from './folded-jobs.ts';
 import { movedJob } from './job.ts';
 import { shelfOn } from './shelf.ts';
 import type { AppendStatements } from './statements.ts';
+import { packAll, type Traces } from './traces.ts';
 
-export interface AppendOptions extends Asked {
+export interface AppendOptions extends Omit<Asked, 'traces'> {
+  /** Traces of the pulls that may come of it. */
+  readonly traces?: Traces;
   /** Signs the chain in the same transaction when the job is closed. */
   readonly seal?: (last: Entry) => Seal;
 }
@@ -24,16 +27,17 @@ export async function append(
   { engine, folded, statements }: Appender,
   jobId: string,
   decide: Decide,
-  options: AppendOptions = {},
+  { traces = {}, seal, ...asked }: AppendOptions = {},
 ): Promise<Result<Appended>> {
+  const asking = { ...asked, traces: await packAll(Object.entries(traces)) };
   const result = await transact(engine, async (trx) => {
     const state = await folded.current(trx, jobId);
     if (!state) return noJob(jobId);
     const shelf = shelfOn(trx, statements);
-    const decided = await decideNext({ shelf, state, seen: new Map() }, options, decide);
+    const decided = await decideNext({ shelf, state, seen: new Map() }, asking, decide);
     if (!decided.ok || decided.value.already) return decided;
     await shelf.put(decided.value.shelved);
-    await insertSeal(trx, decided.value.entries, options.seal);
+    await insertSeal(trx, decided.value.entries, seal);
     await statements.moveJob(trx, movedJob(decided.value.state));
     return decided;
   });

@@ -1,18 +1,16 @@
 import { failed, ok, type Result } from '@clampwright/core/failure';
-import { canonical, type Entry, type EntryDraft, type JobState, links, type Trace } from '@clampwright/core/record';
+import { canonical, type Entry, type EntryDraft, type JobState, links } from '@clampwright/core/record';
 import { pullChanges } from '../pulls/tools-taken.ts';
 import { sha256 } from '../sha256.ts';
 import { stateAfter } from './folded-jobs.ts';
 import type { Shelf, Shelved } from './shelf.ts';
+import type { PackedTraces } from './traces.ts';
 
 /** Entries that are stored under the identities that were looked up, by identity. */
 export type Known = ReadonlyMap<string, Entry>;
 
 /** Decides what is appended, given the state and what is stored; no drafts mean that it is stored already. */
 export type Decide = (state: JobState, known: Known) => Result<readonly EntryDraft[]>;
-
-/** Traces by the identity of their pull. */
-export type Traces = Readonly<Record<string, Trace>>;
 
 export interface Appended {
   readonly entries: readonly Entry[];
@@ -31,7 +29,7 @@ export interface Asked {
   /** Identities that `decide` wants to see if they are stored in this job: the command's own first. */
   readonly lookUp?: readonly string[];
   /** Traces of the pulls that may come of it. */
-  readonly traces?: Traces;
+  readonly traces?: PackedTraces;
 }
 
 /** A job while it is appended to. */
@@ -53,7 +51,7 @@ export async function lookUp({ shelf, seen }: Omit<Appending, 'state'>, ids: rea
 /** Decides one thing after what was decided before; nothing is put away yet. */
 export async function decideNext(
   at: Appending,
-  { lookUp: asked = [], traces = {} }: Asked,
+  { lookUp: asked = [], traces = NO_TRACES }: Asked,
   decide: Decide,
 ): Promise<Result<Decided>> {
   const { state, seen } = at;
@@ -75,11 +73,11 @@ function ownEntry({ seen, state }: Appending, id: string): readonly (readonly [s
   return entry?.jobId === state.jobId ? [[id, entry]] : [];
 }
 
-function linked({ state, seen }: Appending, drafts: readonly EntryDraft[], traces: Traces): Decided {
+function linked({ state, seen }: Appending, drafts: readonly EntryDraft[], traces: PackedTraces): Decided {
   const changeOf = pullChanges(state.joints.map(({ ref, tools }) => [ref, tools] as const));
   const shelved = links(state, drafts, sha256).map((link) => ({
     link,
-    trace: traceOf(link.entry, traces),
+    samples: samplesOf(link.entry, traces),
     pull: changeOf(link.entry),
   }));
   const entries = shelved.map(({ link }) => link.entry);
@@ -94,11 +92,13 @@ const sameAsBefore = (state: JobState, entries: readonly Entry[]): Decided => ({
   shelved: [],
 });
 
-function traceOf({ id, body }: Entry, traces: Traces): Trace | undefined {
+const NO_TRACES: PackedTraces = new Map();
+
+function samplesOf({ id, body }: Entry, traces: PackedTraces): Uint8Array | undefined {
   if (body.kind !== 'pull' || !body.pull.trace) return undefined;
-  const trace = traces[id];
-  if (!trace) throw new Error(`pull ${id} names a trace that was not handed over`);
-  return trace;
+  const samples = traces.get(id);
+  if (!samples) throw new Error(`pull ${id} names a trace that was not handed over`);
+  return samples;
 }
 
 /** The same identities may come again with the same content; anything else is two things under one name. */

@@ -8,7 +8,10 @@ import type { AppendStatements } from './statements.ts';
  * mended while in sight must be in sight when its job is folded again.
  */
 const FOLDING = { attemptsKept: 50 } as const;
-const JOBS_KEPT = 64;
+/** What the kept states may weigh together, see `weightOf`; about 40 MB. A count of jobs would bound no memory. */
+const MOST_KEPT = 100_000;
+/** A sheet weighs about as much as so many cells. */
+const SHEET = 30;
 
 /** The state after one more entry, as every decision of the store sees it. */
 export const stateAfter = (state: JobState, entry: Entry): JobState => foldOn(state, entry, FOLDING);
@@ -20,6 +23,7 @@ export const stateOf = (entries: readonly Entry[]): JobState => fold(entries, FO
 export class FoldedJobs {
   readonly #states = new Map<string, JobState>();
   readonly #headOf: AppendStatements['headOf'];
+  #weight = 0;
 
   constructor({ headOf }: AppendStatements) {
     this.#headOf = headOf;
@@ -27,14 +31,25 @@ export class FoldedJobs {
 
   /** Only what is committed may be kept. */
   keep(state: JobState): void {
-    this.#states.delete(state.jobId);
+    this.#forget(state.jobId);
     this.#states.set(state.jobId, state);
-    const [oldest] = this.#states.keys();
-    if (this.#states.size > JOBS_KEPT && oldest !== undefined) this.#states.delete(oldest);
+    this.#weight += weightOf(state);
+    for (const oldest of this.#states.keys()) {
+      if (this.#weight <= MOST_KEPT || oldest === state.jobId) break;
+      this.#forget(oldest);
+    }
+  }
+
+  #forget(jobId: string): void {
+    const state = this.#states.get(jobId);
+    if (!state) return;
+    this.#states.delete(jobId);
+    this.#weight -= weightOf(state);
   }
 
   forgetAll(): void {
     this.#states.clear();
+    this.#weight = 0;
   }
 
   /**
@@ -55,6 +70,12 @@ export class FoldedJobs {
       throw new Error(`the entries of job ${jobId} do not lead to the head of its chain`);
     return anew;
   }
+}
+
+/** Cells and the attempts that they can remember: what a state takes of memory grows with them. */
+function weightOf({ joints, lastSeq }: JobState): number {
+  const cells = joints.reduce((sum, joint) => sum + joint.steps.length * (joint.cells[0]?.length ?? 0), SHEET);
+  return cells + Math.min(lastSeq, FOLDING.attemptsKept * cells);
 }
 
 /** Folds on, or from the first entry, up to an entry; undefined when the chain does not go on from what was kept. */

@@ -1,7 +1,8 @@
 import type { Failure, Result } from '@clampwright/core/failure';
 import type { Entry, EntryDraft, JobState } from '@clampwright/core/record';
-import { type Appended, decideNext, type Known, lookUp, type Traces } from './decided.ts';
+import { type Appended, decideNext, type Known, lookUp } from './decided.ts';
 import type { Shelf } from './shelf.ts';
+import { type PackedTraces, packAll, type Traces } from './traces.ts';
 
 /** What became of one item. */
 export type Outcome =
@@ -41,19 +42,26 @@ export interface TakenBatch<Item> {
   readonly outcomes: readonly (readonly [Item, Outcome])[];
 }
 
+/** The traces of a batch as they will be stored. */
+export const packedOf = <Item>(
+  batch: readonly Item[],
+  { traces }: Pick<Intake<Item>, 'traces'>,
+): Promise<PackedTraces> => packAll(batch.flatMap((item) => Object.entries(traces?.(item) ?? {})));
+
 /** Decides a batch, one item after the other, and puts away what comes of it. */
 export async function takeBatch<Item>(
   shelf: Shelf,
   before: JobState,
   batch: readonly Item[],
-  { decide, lookUp: idsOf = () => [], traces: tracesOf = () => ({}) }: Intake<Item>,
+  { decide, lookUp: idsOf = () => [] }: Intake<Item>,
+  traces: PackedTraces,
 ): Promise<TakenBatch<Item>> {
   const seen = new Map<string, Entry | undefined>();
   await lookUp({ shelf, seen }, batch.flatMap(idsOf));
   const outcomes: (readonly [Item, Outcome])[] = [];
   let state = before;
   for (const item of batch) {
-    const asked = { lookUp: idsOf(item), traces: tracesOf(item) };
+    const asked = { lookUp: idsOf(item), traces };
     const decided = await decideNext({ shelf, state, seen }, asked, (current, known) => decide(current, item, known));
     if (decided.ok) {
       state = decided.value.state;

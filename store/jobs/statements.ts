@@ -2,7 +2,7 @@ import type { Selectable } from 'kysely';
 import type { Database } from '../engine.ts';
 import type { PullRow } from '../pulls/pull-row.ts';
 import { statementOf } from '../statement.ts';
-import type { EntriesTable, JobsTable } from '../tables.ts';
+import type { EntriesTable, JobsTable, TracesTable } from '../tables.ts';
 import type { movedJob } from './job.ts';
 
 type Head = Pick<Selectable<JobsTable>, 'last_seq' | 'last_hash'>;
@@ -22,6 +22,12 @@ export const appendStatements = (db: Database) => ({
     db
       .insertInto('entries')
       .values({ job_id: slot('job_id'), seq: slot('seq'), id: slot('id'), entry: slot('entry') })
+      .compile(),
+  ),
+  insertTrace: statementOf<Selectable<TracesTable>>((slot) =>
+    db
+      .insertInto('traces')
+      .values({ pull_id: slot('pull_id'), job_id: slot('job_id'), samples: slot('samples') })
       .compile(),
   ),
   insertPull: statementOf<PullRow>((slot) =>

@@ -4,10 +4,10 @@ import { attempt, type Spool, transact } from '../engine.ts';
 import { pullChangeFrom } from '../pulls/pull-row.ts';
 import type { Appender } from './append.ts';
 import { findEntries } from './entries.ts';
-import { type Intake, NOTHING, type Tally, takeBatch, told } from './intake.ts';
+import { type Intake, NOTHING, packedOf, type Tally, takeBatch, told } from './intake.ts';
 import { movedJob } from './job.ts';
 import { getState } from './reading.ts';
-import { insertSamples, putPull, shelfAside } from './shelf.ts';
+import { putPull, shelfAside } from './shelf.ts';
 
 /**
  * Takes a list in as a whole or not at all. It is decided aside, however slowly it comes, so that nobody waits for it;
@@ -48,7 +48,8 @@ async function decideAside<Item>(
   let tally = NOTHING;
   for await (const batch of batches) {
     const from = state;
-    const taken = await attempt(engine, async () => ok(await takeBatch(shelf, from, batch, intake)));
+    const traces = await packedOf(batch, intake);
+    const taken = await attempt(engine, async () => ok(await takeBatch(shelf, from, batch, intake, traces)));
     if (!taken.ok) return taken;
     state = taken.value.state;
     tally = told(tally, taken.value, intake);
@@ -73,7 +74,7 @@ async function storeSpooled(
       for (const { id, seq, entry, samples, pull } of page) {
         await statements.insertEntry(trx, { job_id: jobId, seq, id, entry });
         if (pull !== null) await putPull(trx, statements, pullChangeFrom(pull));
-        if (samples) await insertSamples(trx, { id, jobId }, samples);
+        if (samples) await statements.insertTrace(trx, { pull_id: id, job_id: jobId, samples });
       }
     }
     await statements.moveJob(trx, movedJob(after));

@@ -5,6 +5,12 @@ import { type Trace, traceSchema } from '@clampwright/core/record';
 import { decodeSamples, encodeSamples } from '@clampwright/core/trace';
 import type { Database } from '../engine.ts';
 
+/** Traces by the identity of their pull. */
+export type Traces = Readonly<Record<string, Trace>>;
+
+/** The same as they are stored. */
+export type PackedTraces = ReadonlyMap<string, Uint8Array>;
+
 const compress = promisify(deflateRaw);
 const expand = promisify(inflateRaw);
 
@@ -18,6 +24,14 @@ const DEFLATED_DIFFERENCES = 2;
 /** Samples of a trace in the form in which they are stored. */
 export async function pack(trace: Trace): Promise<Uint8Array> {
   return Buffer.concat([Buffer.of(DEFLATED_DIFFERENCES), await compress(encodeSamples(trace))]);
+}
+
+/**
+ * Packs traces before a transaction begins: packing waits for another thread, and whoever waits while they hold the
+ * write lock keeps everybody waiting.
+ */
+export async function packAll(traces: readonly (readonly [string, Trace])[]): Promise<PackedTraces> {
+  return new Map(await Promise.all(traces.map(async ([id, trace]) => [id, await pack(trace)] as const)));
 }
 
 /** Reads what is stored, in whichever form. */
