@@ -1,6 +1,12 @@
 import type { Result } from '@clampwright/core/failure';
 import { ok } from '@clampwright/core/failure';
-import { acceptedFigures, type Command, type IncomingPull, type JobState } from '@clampwright/core/record';
+import {
+  acceptedFigures,
+  type Command,
+  type IncomingPull,
+  type JobState,
+  type JointState,
+} from '@clampwright/core/record';
 import type { TraceFigures } from '@clampwright/core/trace';
 import type { Deps } from './deps.ts';
 
@@ -9,6 +15,8 @@ export type Learned = Readonly<Record<string, readonly TraceFigures[]>>;
 
 /** So many jobs teach, the ones last worked on: enough for a median, and the joint as it is now. */
 const MOST_JOBS = 20;
+/** So many traces of a step teach, of the jobs last worked on: more would move no median, and each pull would pay. */
+const MOST_TRACES = 200;
 
 /**
  * What other jobs on the same revision of the joint have taught about its curve, for a pull that brings a trace.
@@ -62,7 +70,7 @@ async function learnedElsewhere(
     const state = await store.jobs.state(other);
     if (!state.ok) return state;
     for (const [step, figures] of taughtBy(state.value, joint)) {
-      learned.set(step, [...(learned.get(step) ?? []), ...figures]);
+      learned.set(step, [...(learned.get(step) ?? []), ...figures].slice(0, MOST_TRACES));
     }
   }
   return ok(Object.fromEntries(learned));
@@ -71,5 +79,16 @@ async function learnedElsewhere(
 /** Of every joint of a job that is this one, in the same revision. */
 function taughtBy({ sheet, joints }: JobState, { id, revision }: Revision) {
   const refs = sheet.joints.filter(({ joint }) => joint.id === id && joint.revision === revision).map(({ ref }) => ref);
-  return joints.filter(({ ref }) => refs.includes(ref)).flatMap((joint) => Object.entries(acceptedFigures(joint)));
+  return joints.filter(({ ref }) => refs.includes(ref)).flatMap((joint) => Object.entries(figuresOf(joint)));
+}
+
+/** A state never changes, so what it teaches is gathered once, however many pulls ask for it. */
+const gathered = new WeakMap<JointState, ReturnType<typeof acceptedFigures>>();
+
+function figuresOf(joint: JointState): ReturnType<typeof acceptedFigures> {
+  const known = gathered.get(joint);
+  if (known) return known;
+  const figures = acceptedFigures(joint);
+  gathered.set(joint, figures);
+  return figures;
 }

@@ -17,7 +17,8 @@ export interface Transaction extends Database {
 export interface Begun {
   readonly trx: Transaction;
   readonly commit: () => Promise<void>;
-  readonly rollback: () => Promise<void>;
+  /** @param because what broke, where something did */
+  readonly rollback: (because?: unknown) => Promise<void>;
 }
 
 /** One database product behind the store: the only thing that differs between them. */
@@ -73,7 +74,7 @@ export function transact<T>(engine: Writer, work: (trx: Transaction) => Promise<
   return attempt(engine, async () => {
     const { trx, commit, rollback } = await engine.begin();
     const result = await work(trx).catch(async (error: unknown) => {
-      await rollback();
+      await rollback(error);
       throw error;
     });
     await (result.ok ? commit() : rollback());

@@ -31,7 +31,7 @@ async function takeBatchwise<Item>(
   for await (const batch of batches) {
     if (!isFirst) await letOthersIn();
     isFirst = false;
-    const traces = await packedOf(batch, intake);
+    const traces = packedOf(batch, intake);
     const taken = await transact(engine, async (trx) => {
       const before = await folded.current(trx, jobId);
       if (!before) return noJob(jobId);

@@ -29,7 +29,7 @@ export async function append(
   decide: Decide,
   { traces = {}, seal, ...asked }: AppendOptions = {},
 ): Promise<Result<Appended>> {
-  const asking = { ...asked, traces: await packAll(Object.entries(traces)) };
+  const asking = { ...asked, traces: packAll(Object.entries(traces)) };
   const result = await transact(engine, async (trx) => {
     const state = await folded.current(trx, jobId);
     if (!state) return noJob(jobId);

@@ -46,7 +46,7 @@ export interface TakenBatch<Item> {
 export const packedOf = <Item>(
   batch: readonly Item[],
   { traces }: Pick<Intake<Item>, 'traces'>,
-): Promise<PackedTraces> => packAll(batch.flatMap((item) => Object.entries(traces?.(item) ?? {})));
+): PackedTraces => packAll(batch.flatMap((item) => Object.entries(traces?.(item) ?? {})));
 
 /** Decides a batch, one item after the other, and puts away what comes of it. */
 export async function takeBatch<Item>(

@@ -48,7 +48,7 @@ async function decideAside<Item>(
   let tally = NOTHING;
   for await (const batch of batches) {
     const from = state;
-    const traces = await packedOf(batch, intake);
+    const traces = packedOf(batch, intake);
     const taken = await attempt(engine, async () => ok(await takeBatch(shelf, from, batch, intake, traces)));
     if (!taken.ok) return taken;
     state = taken.value.state;
