@@ -43,10 +43,8 @@ export interface TakenBatch<Item> {
 }
 
 /** The traces of a batch as they will be stored. */
-export const packedOf = <Item>(
-  batch: readonly Item[],
-  { traces }: Pick<Intake<Item>, 'traces'>,
-): PackedTraces => packAll(batch.flatMap((item) => Object.entries(traces?.(item) ?? {})));
+export const packedOf = <Item>(batch: readonly Item[], { traces }: Pick<Intake<Item>, 'traces'>): PackedTraces =>
+  packAll(batch.flatMap((item) => Object.entries(traces?.(item) ?? {})));
 
 /** Decides a batch, one item after the other, and puts away what comes of it. */
 export async function takeBatch<Item>(
