@@ -8,8 +8,8 @@ import type { AppendStatements } from './statements.ts';
  * mended while in sight must be in sight when its job is folded again.
  */
 const FOLDING = { attemptsKept: 50 } as const;
-/** What the kept states may weigh together, see `weightOf`; about 40 MB. A count of jobs would bound no memory. */
-const MOST_KEPT = 100_000;
+/** What the kept states may weigh together, see `weightOf`, a kilobyte each at most. A count of jobs would bound no memory. */
+const MOST_KEPT = 60_000;
 /** A sheet weighs about as much as so many cells. */
 const SHEET = 30;
 

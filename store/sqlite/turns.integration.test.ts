@@ -85,10 +85,12 @@ describe('turns of writing', () => {
   it('that the database undid altogether are lost together, for the same reason', async () => {
     const { begin } = await turns();
     const first = sqlIn(begin, 'insert into joints values (1)');
-    const second = begin().then(async ({ trx, rollback }) => {
+    const undoesAll = async (): Promise<void> => {
+      const { trx, rollback } = await begin();
       await sql`rollback`.execute(trx);
       await rollback(new Error('the disk is full'));
-    });
+    };
+    const second = undoesAll();
     await expect(first).rejects.toThrow('the disk is full');
     await second;
     await expect(sqlIn(begin, 'insert into joints values (1)')).resolves.toBeUndefined();
