@@ -104,6 +104,20 @@ describe('a flange that is planned', () => {
     await faultless();
   });
 
+  it('is planned for two wrenches that pull together', async () => {
+    const plan = page.locator('#plan');
+    const wrenches = plan.getByRole('combobox', { name: 'Wrenches at once' });
+    await wrenches.selectOption('2');
+    await plan.getByText(/^2 wrenches begin together and end together on each group of 2 positions/).waitFor();
+    expect(await plan.getByRole('combobox', { name: 'Targets' }).inputValue()).toBe('planned');
+    await plan.getByText(/^Pull \d+ of 12$/).waitFor();
+    // opposite bolts together: nothing pulls to one side
+    const mine = page.getByRole('region', { name: 'This plan', exact: true });
+    expect(await mine.getByText('0.00\u00a0N·m').count()).toBe(1);
+    await picture('plan-two', '#plan');
+    await wrenches.selectOption('1');
+  });
+
   it('is searched for a better order beside the page, and stopped with the best so far', async () => {
     const plan = page.locator('#plan');
     await plan.getByRole('combobox', { name: 'Targets' }).selectOption({ label: 'the same for all, by shares' });
@@ -201,5 +215,26 @@ describe('a flange that is planned', () => {
       ['7', '1', 'under'],
       ['7', '2', 'within'],
     ]);
+  });
+
+  it('is stopped where the last closing round allowed still turns a bolt', async () => {
+    const targets = (await rowsOf(/targets by position/)).slice(1, 9).map((cells) => cells[3]?.split(' ')[0] ?? '');
+    await page.goto(`${workshop.url}/jobs/${jobId}/work/J1`);
+    for (const [index, position] of [6, 4, 8].entries()) {
+      await nextIs(position);
+      await typePull(targets[5 + index] ?? '');
+    }
+    for (const turned of ['7', '5']) {
+      for (let position = 1; position <= 8; position++) {
+        await nextIs(position);
+        await page.getByRole('textbox', { name: 'Still turned' }).fill(position === 3 ? turned : '1');
+        await typePull('110');
+      }
+    }
+    await page.getByText('Stop: the joint is not settling').waitFor();
+    await page.getByText('Turned furthest so far: 5.0°, position 3.').waitFor();
+    await page.getByRole('heading', { name: 'Every pull is made, but this joint is not settled.' }).waitFor();
+    await picture('work-unsettled');
+    await faultless();
   });
 });

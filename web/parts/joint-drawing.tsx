@@ -95,6 +95,7 @@ interface SpotProps {
 function Spot({ spot, look, figureMm }: SpotProps) {
   const { xMm, yMm, radiusMm, labelXMm, labelYMm } = spot;
   const aside = { xMm: labelXMm - xMm, yMm: labelYMm - yMm };
+  const figureOff = look.isNext || look.isPicked ? FIGURE_OFF_RING : FIGURE_OFF;
   const [markX, markY] = look.force ? [awayFrom(aside.xMm), awayFrom(aside.yMm)] : [MARK_AT, MARK_AT];
   const state = [
     'joint-spot',
@@ -115,8 +116,8 @@ function Spot({ spot, look, figureMm }: SpotProps) {
           />
           <text
             className="joint-spot-figure"
-            x={FIGURE_OFF * aside.xMm}
-            y={FIGURE_OFF * aside.yMm}
+            x={figureOff * aside.xMm}
+            y={figureOff * aside.yMm}
             fontSize={figureMm}
             dy="0.36em"
             textAnchor="middle"
@@ -143,8 +144,9 @@ const RING = 1.32;
 const BAR = 0.22;
 const BAR_AT = 1 - BAR / 2;
 const MARK_AT = 0.75;
-/** Figures keep clear of the ring round the next one. */
+/** Figures keep clear of the head, and of the ring round the next one. */
 const FIGURE_OFF = 1.12;
+const FIGURE_OFF_RING = 1.36;
 /** Where a figure stands beside the head the mark goes to the other side of it. */
 const awayFrom = (offMm: number): number => (offMm > 0 ? -MARK_AT : MARK_AT);
 /** Steps of the order that are drawn: more would cover the joint. */

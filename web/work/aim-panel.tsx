@@ -61,9 +61,7 @@ export function AimPanel({ cell, step, wholeNm, tool, unit, together, isPicked, 
         </p>
       ) : null}
       {together.length > 0 && isToBePulled ? (
-        <p className="aim-note">
-          {t('aim.together', { positions: together.join(', '), wrenches: together.length + 1 })}
-        </p>
+        <p className="aim-note">{t('aim.together', { positions: together.join(', ') })}</p>
       ) : null}
       {aim?.ok && aim.value.torque && isToBePulled && tool?.wrench.connection.kind !== 'typed' ? (
         <TorqueBar window={aim.value.torque} live={liveTorque} unit={unit} />

@@ -71,8 +71,8 @@ export function WorkScreen({ job, joint, jobJoint, live }: WorkScreenProps) {
             onBack={() => setPicked(undefined)}
           />
         ) : null}
-        {joint.next ? null : <JointDone job={job} joint={joint} />}
         <ClosingState joint={joint} step={place.step} />
+        {joint.next ? null : <JointDone job={job} joint={joint} />}
       </div>
       <div className="work-do">
         <SendingState sender={sender} unit={unit} />

@@ -52,6 +52,7 @@ describe('the gap that forces imply', () => {
     const forcesN = [1000, 0, 0, 0, 0, 0, 0, 0];
     expect(gapOf({ ...RING_OF_EIGHT, boltNPerMm: 1 }, circle, forcesN)).toBe(gapOf(RING_OF_EIGHT, circle, forcesN));
     expect(Math.hypot(...momentNmm(circle, forcesN))).toBeCloseTo(130_000, 6);
+    expect(momentNmm(circle, [1000, 0, 700, 0, 1000, 0, 700, 0])).toEqual([0, 0]);
   });
 
   it.each([

@@ -12,14 +12,19 @@ export type NoGap = (typeof NO_GAP)[number];
 /** How much farther a joint is closed in one place than in another, mm, or why it cannot be told. */
 export type ImpliedGap = { readonly gapMm: number } | { readonly whyNoGap: NoGap };
 
-/** Moment of clamp forces about the middle of all positions, along both axes, N·mm. */
+/** What is so small beside the moments of the single forces is rounding. */
+const BALANCED = 1e-12;
+
+/** Moment of clamp forces about the middle of all positions, along both axes, N·mm; nothing where they are balanced. */
 export function momentNmm(places: readonly Place[], forcesN: ArrayLike<number>): readonly [number, number] {
-  let [x, y] = [0, 0];
+  let [x, y, whole] = [0, 0, 0];
   for (const [index, [xMm, yMm]] of aboutMean(places).entries()) {
-    x += (forcesN[index] ?? 0) * xMm;
-    y += (forcesN[index] ?? 0) * yMm;
+    const forceN = forcesN[index] ?? 0;
+    x += forceN * xMm;
+    y += forceN * yMm;
+    whole += Math.abs(forceN) * Math.hypot(xMm, yMm);
   }
-  return [x, y];
+  return Math.hypot(x, y) > BALANCED * whole ? [x, y] : [0, 0];
 }
 
 /**

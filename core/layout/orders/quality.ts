@@ -52,6 +52,8 @@ export function qualityOf(places: readonly Place[], rounds: readonly PulledRound
   };
 }
 
+const ROUNDING = 1e-12;
+
 /** Clamp forces about the mean of all places, while they are pulled. */
 class Balance {
   largestNmm = 0;
@@ -61,6 +63,8 @@ class Balance {
   readonly #forces: Float64Array;
   #x = 0;
   #y = 0;
+  /** Moments of the single forces, one with another: what a balance is held to. */
+  #whole = 0;
   #pulls = 0;
 
   constructor(places: readonly Place[]) {
@@ -76,10 +80,11 @@ class Balance {
       this.#forces[position - 1]! += more;
       this.#x += more * x;
       this.#y += more * y;
+      this.#whole += more * Math.hypot(x, y);
     }
     this.#pulls += group.length;
     const momentNmm = Math.hypot(this.#x, this.#y);
-    if (momentNmm <= this.largestNmm * (1 + 1e-12)) return;
+    if (momentNmm <= ROUNDING * this.#whole || momentNmm <= this.largestNmm * (1 + ROUNDING)) return;
     this.largestNmm = momentNmm;
     this.largestAt = this.#pulls;
     this.largest = [this.#x, this.#y];

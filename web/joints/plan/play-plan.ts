@@ -154,9 +154,9 @@ function imbalanceOf({ layout, neighbours }: PlanWanted, steps: readonly PulledS
 
 type Imbalance = Pick<PlannedFigures, 'momentNm' | 'gapMm' | 'whyNoGap'>;
 
-/** The forces while their moment about the middle is largest. */
+/** The forces while their moment about the middle is largest; none where they are balanced all the way. */
 function mostUneven(all: readonly Place[], steps: readonly PulledStep[]): readonly number[] {
-  let [worst, largest]: [readonly number[], number] = [[], 0];
+  let [worst, largest]: [readonly number[], number] = [all.map(() => 0), 0];
   for (const { forcesN } of steps) {
     const moment = Math.hypot(...momentNmm(all, forcesN));
     if (moment > largest) [worst, largest] = [forcesN, moment];
