@@ -11,6 +11,7 @@ describe.each<Measuring & { readonly stepDeg: number }>([
   { noise: 0.005, resolution: 0, angleStepDeg: 0, stepDeg: 0.1 },
   { noise: 0.005, resolution: 0.001, angleStepDeg: 0.1, stepDeg: 0.2 },
   { noise: 0.005, resolution: 0.01, angleStepDeg: 0.5, stepDeg: 0.1 },
+  { noise: 0.005, resolution: 0.01, angleStepDeg: 1, stepDeg: 0.5 },
   { noise: 0, resolution: 0.01, angleStepDeg: 1, stepDeg: 0.1 },
 ])('a curve with noise $noise, steps of $resolution and of $angleStepDeg°, sampled each $stepDeg°', (measuring) => {
   const figures = SEEDS.map(

@@ -140,6 +140,7 @@ function elasticFigures(
   const { line } = elastic;
   const elasticOriginDeg = reaches(line, 0);
   const elasticDeg = curve.angleDeg[elastic.to - 1]! - elasticOriginDeg;
+  const yielded = yieldByGradient(curve, phases, yieldFraction);
   return {
     snug: { ...pointAt(curve, snug.point), angleDeg: snug.angleDeg },
     slopeNmPerDeg: line.slope,
@@ -148,7 +149,9 @@ function elasticFigures(
     elasticOriginStandardError: heightUncertainty(line, elasticOriginDeg) / line.slope,
     clampOriginDeg: reaches(line, prevailing.torqueNm),
     angleFromSnugDeg: curve.last.angleDeg - snug.angleDeg,
-    ...told('yield', pointOf(curve, yieldByGradient(curve, phases, yieldFraction))),
+    ...(yielded
+      ? { yield: { index: curve.index[yielded.point]!, torqueNm: yielded.torqueNm, angleDeg: yielded.angleDeg } }
+      : {}),
     ...told('offsetYield', pointOf(curve, yieldByOffset(curve, elastic, yieldOffsetDeg ?? 0.1 * elasticDeg))),
   };
 }

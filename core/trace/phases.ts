@@ -34,6 +34,8 @@ const FINE = 0.12;
 /** Parts come together until the slope is half of the straight part's. */
 const SNUG_SHARE = 0.5;
 const PERIODS = 3;
+/** Noise may take the slope away for less of a window than this. */
+const MOMENT = 0.15;
 
 /** Finds the straight part, and where the parts came together. */
 export function phasesOf(curve: Curve, windowDeg?: number): Phases {
@@ -77,12 +79,12 @@ function elasticPart(curve: Curve, gradient: Gradient, top: Point): Elastic | un
   const middle = typicalSlope(curve, gradient.slope, first, top);
   if (!(middle > 0)) return undefined;
   const slack = (2.5 * gradient.error) / middle;
-  const coarse = steepestRun(curve, gradient.slope, first, top, middle, COARSE + slack);
+  const coarse = steepestRun(curve, gradient, first, top, middle, COARSE + slack);
   if (!coarse) return undefined;
   const rise = torqueNm[coarse.to - 1]! - torqueNm[coarse.from]!;
   const way = angleDeg[coarse.to - 1]! - angleDeg[coarse.from]!;
   const mean = way > 0 ? rise / way : middle;
-  const fine = steepestRun(curve, gradient.slope, first, top, mean, FINE + slack) ?? coarse;
+  const fine = steepestRun(curve, gradient, first, top, mean, FINE + slack) ?? coarse;
   const { from, to } = settled(curve, fine, gradient);
   const line = robustLine(angleDeg, torqueNm, from, to);
   return line.slope > 0 ? { from, to, line } : undefined;
@@ -113,10 +115,10 @@ interface Run {
   readonly to: Point;
 }
 
-/** Of the runs in which the slope stays near a figure, the one that builds up most torque. */
+/** Of the runs in which the slope stays near a figure, but for a moment, the one that builds up most torque. */
 function steepestRun(
-  { torqueNm }: Curve,
-  slope: Float64Array,
+  { angleDeg, torqueNm }: Curve,
+  { slope, windowDeg }: Gradient,
   first: Point,
   top: Point,
   near: number,
@@ -125,14 +127,18 @@ function steepestRun(
   let best: Run | undefined;
   let bestNm = 0;
   let from = -1;
+  let inside = -1;
   for (let i = first; i <= top + 1; i++) {
-    const inside = i <= top && Math.abs(slope[i]! - near) <= share * near;
-    if (inside && from < 0) from = i;
-    if (inside || from < 0) continue;
-    const riseNm = torqueNm[i - 1]! - torqueNm[from]!;
-    if (i - from >= 3 && riseNm > bestNm) {
+    if (i <= top && Math.abs(slope[i]! - near) <= share * near) {
+      if (from < 0) from = i;
+      inside = i;
+      continue;
+    }
+    if (from < 0 || (i <= top && angleDeg[i]! - angleDeg[inside]! < MOMENT * windowDeg)) continue;
+    const riseNm = torqueNm[inside]! - torqueNm[from]!;
+    if (inside - from >= 2 && riseNm > bestNm) {
       bestNm = riseNm;
-      best = { from, to: i };
+      best = { from, to: inside + 1 };
     }
     from = -1;
   }

@@ -12,7 +12,7 @@ const HALF_SLOPE = 0.5;
  */
 export function windUpEnd(curve: Curve, phases: Phases): Point | undefined {
   if (phases.snug?.point !== 0) return undefined;
-  const bend = yieldByGradient(curve, phases, HALF_SLOPE);
+  const bend = yieldByGradient(curve, phases, HALF_SLOPE)?.point;
   if (bend === undefined || curve.angleDeg[bend]! - curve.angleDeg[0]! > MOST_DEG) return undefined;
   const { slope } = phases.gradient;
   let point = bend;
