@@ -68,6 +68,11 @@ describe('a joint that may be released', () => {
 describe('a contradiction', () => {
   it.each<[string, Partial<JointContent>, string]>([
     ['an unknown thread', { fastener: bolt('M15x7') }, 'fastener.thread'],
+    [
+      'a prevailing torque that leaves nothing to clamp with',
+      { fastener: { ...bolt('M16'), prevailing: { by: 'locking', highestNm: 9000 } } },
+      'fastener.prevailing.highestNm',
+    ],
     ['an own bolt of another name', { fastener: { ...bolt('M16'), ownBolt: anOwnBolt } }, 'fastener.thread'],
     ['class and own material', { fastener: { ...bolt('M16'), ownMaterial: anOwnMaterial } }, 'fastener.propertyClass'],
     ['an unknown class', { fastener: bolt('M16', '7.7') }, 'fastener.propertyClass'],

@@ -1,5 +1,5 @@
 import type { Failure } from '../failure/failure.ts';
-import { fastenerKnown, ownRowsFit, spacingLeavesRoom } from './checks/fastener.ts';
+import { fastenerKnown, ownRowsFit, prevailingLeavesTorque, spacingLeavesRoom } from './checks/fastener.ts';
 import { ordersArePermutations } from './checks/orders.ts';
 import { closingRoundsLast, neighboursFit, positionSharesFit } from './checks/planned.ts';
 import { angleAfterSeating, endsTightened, fullShareAtLast, shareScalesTorqueAlone } from './checks/sequence.ts';
@@ -13,6 +13,7 @@ import type { JointContent } from './joint.ts';
 const CHECKS: readonly ((content: JointContent) => readonly Failure[])[] = [
   fastenerKnown,
   ownRowsFit,
+  prevailingLeavesTorque,
   spacingLeavesRoom,
   windowsPresent,
   windowsInOrder,

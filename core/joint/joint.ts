@@ -7,6 +7,20 @@ import { consequenceClassSchema } from './consequence.ts';
 import { derivationSchema } from './derivation.ts';
 import { neighboursSchema } from './neighbours.ts';
 
+/** What takes torque before anything is clamped. */
+export const PREVAILING_CAUSES = ['thread-forming', 'locking'] as const;
+
+/**
+ * Torque that a sound fastener takes before it clamps: a screw that forms its own thread, or a nut or thread that locks.
+ *
+ * @source prevailing torque: ISO 2320
+ */
+export const prevailingSchema = z.strictObject({
+  by: z.enum(PREVAILING_CAUSES),
+  /** Highest that its maker, its standard or a trial tells, N·m. */
+  highestNm: z.number().positive(),
+});
+
 export const fastenerSpecSchema = z.strictObject({
   /** Designation such as `M24`, `M10x1.25`, `3/8-16 UNC`. */
   thread: z.string().min(1),
@@ -19,6 +33,8 @@ export const fastenerSpecSchema = z.strictObject({
   lubricant: z.string(),
   /** What the maker asks about using a fastener again. */
   reuse: z.enum(['reusable', 'new-each-time']),
+  /** Absent: it runs free until the parts meet. */
+  prevailing: prevailingSchema.optional(),
 });
 export type FastenerSpec = z.infer<typeof fastenerSpecSchema>;
 

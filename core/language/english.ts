@@ -49,7 +49,7 @@ export const english = {
   'reason.not-measured': '{what} was not measured.',
   'reason.too-fast': 'Turned too fast: {value}, limit {limit}.',
   'reason.trace-crossed-thread':
-    'High torque early: {value}, usual at most {limit}; the thread may be crossed or damaged.',
+    'High torque early: {value}, usual at most {limit}; the thread may be crossed or damaged. Where the screw forms its thread or the nut locks, its prevailing torque belongs in the joint.',
   'reason.trace-stripping':
     'Torque fell to {value} as the fastener turned on (held it would be above {limit}); the thread is giving way.',
   'reason.trace-already-tight':
@@ -107,6 +107,8 @@ export const english = {
 
   'reuse.reusable': 'may be used again',
   'reuse.new-each-time': 'new each time',
+  'prevailing.thread-forming': 'forms its own thread, up to {torque}',
+  'prevailing.locking': 'locks, up to {torque}',
 
   'rule.simple': 'inside the limits is within',
   'rule.guarded': 'doubtful where closer to a limit than {factor} times the expanded uncertainty',
@@ -282,6 +284,7 @@ export const english = {
   'record.own-row': 'Own row',
   'record.lubricant': 'Lubricant',
   'record.reuse': 'Used again',
+  'record.prevailing': 'Prevailing torque',
   'record.layout': 'Layout',
   'layout.circle': 'circle, {count} positions, diameter {diameter}',
   'layout.rectangle': 'rectangle, {count} positions in {rows} rows and {columns} columns',

@@ -51,7 +51,7 @@ export const french: Catalogue = {
   'reason.not-measured': '{what} n’a pas de mesure.',
   'reason.too-fast': 'Rotation trop rapide\u00a0: {value}, limite {limit}.',
   'reason.trace-crossed-thread':
-    'Couple élevé trop tôt : {value}, au plus {limit} d’ordinaire ; le filet est peut-être croisé ou abîmé.',
+    'Couple élevé trop tôt : {value}, au plus {limit} d’ordinaire ; le filet est peut-être croisé ou abîmé. Si la vis forme son filet ou si l’écrou freine, indiquez son couple d’autofreinage dans l’assemblage.',
   'reason.trace-stripping':
     'Le couple est tombé à {value} pendant la rotation (il tiendrait au-dessus de {limit}) ; le filet cède.',
   'reason.trace-already-tight':
@@ -114,6 +114,8 @@ export const french: Catalogue = {
 
   'reuse.reusable': 'réutilisable',
   'reuse.new-each-time': 'neuf à chaque fois',
+  'prevailing.thread-forming': 'forme son filet, jusqu’à {torque}',
+  'prevailing.locking': 'freine, jusqu’à {torque}',
 
   'rule.simple': 'entre les limites, le serrage est dans les limites',
   'rule.guarded': 'douteux à moins de {factor} fois l’incertitude élargie d’une limite',
@@ -291,6 +293,7 @@ export const french: Catalogue = {
   'record.own-row': 'Ligne propre',
   'record.lubricant': 'Lubrifiant',
   'record.reuse': 'Réemploi',
+  'record.prevailing': 'Couple d’autofreinage',
   'record.layout': 'Disposition',
   'layout.circle': 'cercle, {count} positions, diamètre {diameter}',
   'layout.rectangle': 'rectangle, {count} positions en {rows} rangées et {columns} colonnes',

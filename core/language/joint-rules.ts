@@ -1,7 +1,9 @@
 import type { ConsequenceClass } from '../joint/consequence.ts';
-import type { DecisionRule } from '../joint/joint.ts';
+import type { DecisionRule, FastenerSpec } from '../joint/joint.ts';
 import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
+import { showTorque } from '../quantity/show-quantity.ts';
+import type { TorqueUnit } from '../quantity/unit.ts';
 import { say } from './say.ts';
 
 /** Which pulls a joint lets count as within. */
@@ -19,3 +21,10 @@ export function sayRule(rule: DecisionRule, language: Language): string {
 /** What follows when the joint fails. */
 export const sayConsequence = (consequenceClass: ConsequenceClass, language: Language): string =>
   say(language, `consequence.${consequenceClass}`);
+
+/** What takes torque before the fastener clamps, and how much at the most. */
+export const sayPrevailing = (
+  { by, highestNm }: NonNullable<FastenerSpec['prevailing']>,
+  unit: TorqueUnit,
+  language: Language,
+): string => say(language, `prevailing.${by}`, { torque: showTorque(highestNm, unit, language) });

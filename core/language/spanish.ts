@@ -51,7 +51,7 @@ export const spanish: Catalogue = {
   'reason.not-measured': '{what} no se midió.',
   'reason.too-fast': 'Giro demasiado rápido: {value}, límite {limit}.',
   'reason.trace-crossed-thread':
-    'Par alto demasiado pronto: {value}, lo usual es {limit} como mucho; la rosca puede estar cruzada o dañada.',
+    'Par alto demasiado pronto: {value}, lo usual es {limit} como mucho; la rosca puede estar cruzada o dañada. Si el tornillo forma su rosca o la tuerca frena, indique su par de frenado en la unión.',
   'reason.trace-stripping':
     'El par cayó a {value} al seguir girando (sujeta quedaría por encima de {limit}); la rosca cede.',
   'reason.trace-already-tight':
@@ -112,6 +112,8 @@ export const spanish: Catalogue = {
 
   'reuse.reusable': 'reutilizable',
   'reuse.new-each-time': 'nuevo cada vez',
+  'prevailing.thread-forming': 'forma su propia rosca, hasta {torque}',
+  'prevailing.locking': 'frena, hasta {torque}',
 
   'rule.simple': 'entre los límites está dentro',
   'rule.guarded': 'dudoso a menos de {factor} veces la incertidumbre expandida de un límite',
@@ -287,6 +289,7 @@ export const spanish: Catalogue = {
   'record.own-row': 'Fila propia',
   'record.lubricant': 'Lubricante',
   'record.reuse': 'Reutilización',
+  'record.prevailing': 'Par de frenado',
   'record.layout': 'Disposición',
   'layout.circle': 'círculo, {count} posiciones, diámetro {diameter}',
   'layout.rectangle': 'rectángulo, {count} posiciones en {rows} filas y {columns} columnas',

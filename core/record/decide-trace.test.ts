@@ -62,6 +62,18 @@ describe('a pull with its trace', () => {
     expect(judgement.reasons.map(({ code }) => code)).toEqual(['inside', 'trace-already-tight']);
   });
 
+  it('is held to the prevailing torque that its joint states', () => {
+    const forming = timed(madeCurve(0.5, 330, (deg) => Math.min(2 * deg, 40) + Math.max(0, 2 * (deg - 300))));
+    const at = (highestNm?: number) => {
+      const prevailing = highestNm === undefined ? {} : { prevailing: { by: 'thread-forming', highestNm } as const };
+      const content = { ...sampleJoint, fastener: { ...sampleJoint.fastener, ...prevailing } };
+      return judged(pulled(forming, 100, 200, done(openedSample(content), taking))).judgement;
+    };
+    expect(at().reasons.map(({ code }) => code)).toEqual(['inside', 'trace-crossed-thread']);
+    expect(at(45)).toMatchObject({ verdict: 'within', reasons: [{ code: 'inside' }] });
+    expect(at(35).verdict).toBe('doubtful');
+  });
+
   it('is never made better by its curve', () => {
     expect(judged(pulled(sound(), 106)).judgement.verdict).toBe('over');
     expect(judged(pulled(tight, 94)).judgement.verdict).toBe('under');

@@ -1,5 +1,5 @@
 import type { JointContent, Rework } from '../joint/joint.ts';
-import { sayConsequence, sayRule } from '../language/joint-rules.ts';
+import { sayConsequence, sayPrevailing, sayRule } from '../language/joint-rules.ts';
 import { nameFastener, sayOwnRow } from '../language/own-rows.ts';
 import { say } from '../language/say.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -49,6 +49,14 @@ function contentFacts({ joint }: JobJoint, language: Language): readonly Fact[] 
     ),
     { label: say(language, 'record.lubricant'), value: fastener.lubricant || '–' },
     { label: say(language, 'record.reuse'), value: say(language, `reuse.${fastener.reuse}`) },
+    ...(fastener.prevailing
+      ? [
+          {
+            label: say(language, 'record.prevailing'),
+            value: sayPrevailing(fastener.prevailing, content.torqueUnit, language),
+          },
+        ]
+      : []),
     { label: say(language, 'record.layout'), value: sayLayout(content.layout, language) },
     {
       label: say(language, 'record.numbers-source'),

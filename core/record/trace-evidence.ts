@@ -47,6 +47,7 @@ export function traceEvidence(
     startsAtNm: standingTorqueNm(joint, cell),
     // a bolt that is new each time and turned by angle is as a rule meant to yield
     intendsYield: step.angle !== undefined && content.fastener.reuse === 'new-each-time',
+    ...(content.fastener.prevailing ? { prevailingUpToNm: content.fastener.prevailing.highestNm } : {}),
     ...(step.speedLimitDegPerS === undefined ? {} : { speedLimitDegPerS: step.speedLimitDegPerS }),
     ...(expected ? { expected } : {}),
   });

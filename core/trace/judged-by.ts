@@ -44,6 +44,11 @@ export const traceOptionsSchema = z.strictObject({
     .min(0)
     .default(0)
     .describe('torque to which the fastener had been tightened before this pull, N·m'),
+  prevailingUpToNm: z
+    .number()
+    .min(0)
+    .optional()
+    .describe('highest torque that a sound fastener takes before it clamps: it forms its thread or locks, N·m'),
   intendsYield: z.boolean().default(false).describe('tightened into yield on purpose'),
   expected: expectationSchema.optional().describe('what a sound pull of this joint looks like'),
 });

@@ -20,7 +20,10 @@ if ! curl -sS --fail -o /dev/null "$api/joints/$joint" 2>/dev/null; then
   "id": "$joint",
   "content": {
     "name": "Lid of the wind gauge",
-    "fastener": {"thread": "M4", "description": "self-forming screw 40 x 12", "lubricant": "dry", "reuse": "reusable"},
+    "fastener": {
+      "thread": "M4", "description": "self-forming screw 40 x 12", "lubricant": "dry", "reuse": "reusable",
+      "prevailing": {"by": "thread-forming", "highestNm": 0.85}
+    },
     "layout": {"kind": "circle", "count": 8, "diameterMm": 90, "firstAngleDeg": 0, "direction": "clockwise"},
     "stages": [
       {

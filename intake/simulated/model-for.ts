@@ -38,8 +38,18 @@ export function modelFor(content: JointContent, tool: Tool): Result<SimulatedMod
     return invalid('stages', 'No stage tells a torque.', 'a torque, or one from which angle is counted');
   const wrench = wrenchModel(tool);
   if (!wrench.ok) return wrench;
-  return ok({ joint: jointModel(demand, data.value), wrench: wrench.value, hand: HAND });
+  return ok({
+    joint: {
+      ...jointModel(demand, data.value),
+      prevailingNm: PREVAILING_SHARE * (content.fastener.prevailing?.highestNm ?? 0),
+    },
+    wrench: wrench.value,
+    hand: HAND,
+  });
 }
+
+/** What a joint states is the highest; most fasteners take less (common practice). */
+const PREVAILING_SHARE = 0.7;
 
 function wrenchModel({ wrench, adapter, extension }: Tool): Result<WrenchModel> {
   const applied = appliedTorque(1, wrench.leverMm, adapter);
@@ -56,7 +66,7 @@ function wrenchModel({ wrench, adapter, extension }: Tool): Result<WrenchModel> 
   });
 }
 
-function jointModel(demand: Demand, data: FastenerData): JointModel {
+function jointModel(demand: Demand, data: FastenerData): Omit<JointModel, 'prevailingNm'> {
   const geometry = {
     pitchMm: data.pitchMm,
     pitchDiameterMm: data.pitchDiameterMm,
@@ -75,7 +85,6 @@ function jointModel(demand: Demand, data: FastenerData): JointModel {
     yieldPreloadN: (1.3 * demand.highestNm) / leverM,
     plasticShare: 0.1,
     plasticSpanDeg: 12,
-    prevailingNm: 0,
     freeRunDeg: 25,
   };
 }

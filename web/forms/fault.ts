@@ -39,6 +39,7 @@ export type MendWord =
   | 'left-loose'
   | 'angle-early'
   | 'angle-from-inside'
+  | 'prevailing-too-high'
   | 'speed-without-angle'
   | 'typed-differs'
   | 'no-width'

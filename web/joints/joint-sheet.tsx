@@ -1,5 +1,5 @@
 import type { JointContent } from '@clampwright/core/joint';
-import { say, sayConsequence, sayMechanics, sayOwnRow, sayRule } from '@clampwright/core/language';
+import { say, sayConsequence, sayMechanics, sayOwnRow, sayPrevailing, sayRule } from '@clampwright/core/language';
 import { showNumber } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -60,6 +60,10 @@ function JointFacts({ content }: { readonly content: JointContent }) {
     { label: t('joint.description'), value: fastener.description },
     { label: t('joint.lubricant'), value: fastener.lubricant },
     { label: t('joint.reuse'), value: say(language, `reuse.${fastener.reuse}`) },
+    {
+      label: t('joint.prevailing'),
+      value: fastener.prevailing && sayPrevailing(fastener.prevailing, content.torqueUnit, language),
+    },
     { label: t('joint.torque-unit'), value: content.torqueUnit },
     {
       label: t('joint.source'),

@@ -26,6 +26,15 @@ export function ownRowsFit({
   ];
 }
 
+/** What turns the fastener before it clamps leaves a part of every target to clamp with. */
+export function prevailingLeavesTorque({ fastener: { prevailing }, stages }: JointContent): readonly Failure[] {
+  const targetsNm = stages.flatMap(({ kind, torque }) => (kind === 'snug' || !torque ? [] : [torque.targetNm]));
+  const leastNm = Math.min(...targetsNm);
+  if (!prevailing || prevailing.highestNm < leastNm) return [];
+  const message = `A prevailing torque of ${prevailing.highestNm} N·m leaves nothing of a target of ${leastNm} N·m to clamp with.`;
+  return [refusal('fastener.prevailing.highestNm', message, `less than ${leastNm} N·m`)];
+}
+
 /** Two fasteners do not fit nearer to each other than one is thick; such a spacing is a slip of unit or figure. */
 export function spacingLeavesRoom({ layout, fastener: spec }: JointContent): readonly Failure[] {
   const data = fastener(threadTold(spec));

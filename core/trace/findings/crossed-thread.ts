@@ -17,21 +17,34 @@ export function crossedThread(evidence: Evidence): Finding | undefined {
   return beyondPrevailing(evidence) ?? earlyTorque(evidence) ?? bindsAllTheWay(evidence);
 }
 
-function beyondPrevailing({ expected, figures, wantedNm, curve }: Evidence): Finding | undefined {
-  if (!expected?.prevailingTorqueNm || figures.runDownDeg < EARLY_OVER_DEG) return undefined;
+/** More than the joint states, or, where it states nothing, than is usual. */
+function beyondPrevailing({ expected, figures, wantedNm, curve, options }: Evidence): Finding | undefined {
+  if (figures.runDownDeg < EARLY_OVER_DEG) return undefined;
+  const { prevailingUpToNm } = options;
+  const atDeg = curve.angleDeg[0]!;
+  if (prevailingUpToNm !== undefined) return found(figures.highestPrevailingNm, prevailingUpToNm, atDeg);
+  if (!expected?.prevailingTorqueNm) return undefined;
   const limit = Math.max(
     highestOf(expected.prevailingTorqueNm, 0.5),
     expected.prevailingTorqueNm.median + 0.1 * wantedNm,
   );
-  return found(figures.prevailingTorqueNm, limit, curve.angleDeg[0]!);
+  return found(figures.prevailingTorqueNm, limit, atDeg);
 }
 
 /** Much torque over a long way before the parts come together, and rising. */
-function earlyTorque({ curve, phases, figures, wantedNm, expected, startedNm }: Evidence): Finding | undefined {
+function earlyTorque({
+  curve,
+  phases,
+  figures,
+  wantedNm,
+  expected,
+  startedNm,
+  options,
+}: Evidence): Finding | undefined {
   const { snug } = phases;
   if (!snug || !figures.slopeNmPerDeg || startedNm > 0.2 * wantedNm) return undefined;
-  const usualNm = expected?.prevailingTorqueNm?.median ?? 0;
-  const plainNm = EARLY_SHARE * wantedNm + usualNm;
+  const usualNm = options.prevailingUpToNm ?? expected?.prevailingTorqueNm?.median ?? 0;
+  const plainNm = EARLY_SHARE * (wantedNm - (options.prevailingUpToNm ?? 0)) + usualNm;
   const limit = expected?.snugTorqueNm ? Math.max(plainNm, highestOf(expected.snugTorqueNm, 0.5)) : plainNm;
   const sinceDeg = crossingDeg(curve, limit, snug.angleDeg) ?? snug.angleDeg;
   const snugNm = curve.torqueNm[snug.point]!;
@@ -40,12 +53,15 @@ function earlyTorque({ curve, phases, figures, wantedNm, expected, startedNm }: 
 }
 
 /** No run-down at all, and a slope far below what clamping makes. */
-function bindsAllTheWay({ curve, figures, wantedNm, expected, startedNm }: Evidence): Finding | undefined {
+function bindsAllTheWay({ curve, figures, wantedNm, expected, startedNm, options }: Evidence): Finding | undefined {
   if (!expected?.slopeNmPerDeg || startedNm > 0.2 * wantedNm) return undefined;
-  const from = crossingDeg(curve, 0.1 * wantedNm);
-  const to = crossingDeg(curve, Math.min(0.9 * wantedNm, 0.9 * figures.peakTorqueNm));
+  const statedNm = options.prevailingUpToNm ?? 0;
+  const fromNm = statedNm + 0.1 * (wantedNm - statedNm);
+  const toNm = 0.9 * Math.min(wantedNm, figures.peakTorqueNm);
+  const from = crossingDeg(curve, fromNm);
+  const to = crossingDeg(curve, toNm);
   if (from === undefined || to === undefined || to - from < BINDING_OVER_DEG) return undefined;
-  const slope = (0.9 * Math.min(wantedNm, figures.peakTorqueNm) - 0.1 * wantedNm) / (to - from);
+  const slope = (toNm - fromNm) / (to - from);
   const share = figures.stickSlip ? ROUGH_BINDING_SLOPE : BINDING_SLOPE;
   const limit = share * expected.slopeNmPerDeg.median;
   if (slope >= limit || (expected.riseDeg && to - from <= highestOf(expected.riseDeg, 1))) return undefined;

@@ -49,6 +49,20 @@ describe('findings on made curves', () => {
     expect(kinds(130, yields, { intendsYield: true })).toEqual([]);
   });
 
+  it('doubt early torque unless the joint states that its fastener takes it', () => {
+    // forms its thread over 400° at 40 N·m, then clamps
+    const forms = (deg: number) => Math.min(2 * deg, 40) + Math.max(0, 2 * (deg - 400));
+    expect(kinds(430, forms)).toEqual(['crossed-thread']);
+    expect(kinds(430, forms, { prevailingUpToNm: 45 })).toEqual([]);
+    expect(kinds(430, forms, { ...taught, prevailingUpToNm: 45 })).toEqual([]);
+    expect(kinds(430, forms, { prevailingUpToNm: 35 })).toEqual(['crossed-thread']);
+  });
+
+  it('doubt a thread that binds more and more, whatever the joint states', () => {
+    const binds = (deg: number) => 1 + 0.2 * deg;
+    expect(kinds(495, binds, { ...taught, prevailingUpToNm: 20 })).toContain('crossed-thread');
+  });
+
   it('never take loosening for a tightening', () => {
     expect(kinds(89.5, (deg) => -straight(2)(deg))).toEqual(['loosening']);
   });

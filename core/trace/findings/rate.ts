@@ -22,7 +22,7 @@ export function bottomed(evidence: Evidence): Finding | undefined {
 }
 
 /** Without an expectation: a straight part of its own before the steep one, and what would be too steep after it. */
-function earlierLimit({ curve, phases, wantedNm }: Evidence): number | undefined {
+function earlierLimit({ curve, phases, wantedNm, options }: Evidence): number | undefined {
   const { elastic, gradient } = phases;
   if (!elastic) return undefined;
   const { angleDeg, torqueNm } = curve;
@@ -31,6 +31,8 @@ function earlierLimit({ curve, phases, wantedNm }: Evidence): number | undefined
   let from = to;
   const slope = gradient.slope[to]!;
   while (from > 0 && Math.abs(gradient.slope[from - 1]! - slope) < 0.2 * slope + 2 * gradient.error) from--;
+  // a thread that is being formed rises straight as well
+  if (torqueNm[to]! <= (options.prevailingUpToNm ?? 0)) return undefined;
   const riseNm = torqueNm[to]! - torqueNm[from]!;
   const isStraight = riseNm > 0.2 * wantedNm && angleDeg[to]! - angleDeg[from]! > 2 * gradient.windowDeg;
   return isStraight ? (STEP * riseNm) / (angleDeg[to]! - angleDeg[from]!) : undefined;

@@ -8,6 +8,7 @@ import { Sheet } from '../../parts/sheet.tsx';
 import type { JointForm } from '../form/joint-form.ts';
 import { ownRowsQuery } from '../own-rows/own-rows.ts';
 import { BoltFields, StrengthFields } from './own-fastener-fields.tsx';
+import { PrevailingFields } from './prevailing-fields.tsx';
 
 const REUSE = ['reusable', 'new-each-time'] as const;
 
@@ -48,6 +49,7 @@ export function FastenerPart({ fastener, onChange }: FastenerPartProps) {
           onChange={(reuse) => set({ reuse })}
         />
       </div>
+      <PrevailingFields prevailing={fastener.prevailing} onChange={(prevailing) => set({ prevailing })} />
     </Sheet>
   );
 }

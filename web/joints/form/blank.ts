@@ -86,6 +86,7 @@ export const BLANK_JOINT: JointForm = {
     description: '',
     lubricant: '',
     reuse: 'reusable',
+    prevailing: { by: 'none', highest: '', unit: 'N·m' },
   },
   layout: BLANK_LAYOUT,
   stages: [blankStage(1, 'torque', 'N·m')],
@@ -108,5 +109,8 @@ export function inTorqueUnit(form: JointForm, torqueUnit: TorqueUnit): JointForm
     torque: followed(stage.torque),
     angleFromUnit: stage.angleFrom === '' ? torqueUnit : stage.angleFromUnit,
   }));
-  return { ...form, torqueUnit, stages };
+  const { prevailing } = form.fastener;
+  const fastener =
+    prevailing.highest === '' ? { ...form.fastener, prevailing: { ...prevailing, unit: torqueUnit } } : form.fastener;
+  return { ...form, torqueUnit, fastener, stages };
 }

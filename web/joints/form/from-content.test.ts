@@ -6,7 +6,13 @@ import { readJoint } from './read.ts';
 
 const CONTENT: JointContent = jointContentSchema.parse({
   name: 'Cover',
-  fastener: { thread: 'M10', description: 'Hexagon bolt', lubricant: 'none', reuse: 'reusable' },
+  fastener: {
+    thread: 'M10',
+    description: 'Hexagon bolt',
+    lubricant: 'none',
+    reuse: 'reusable',
+    prevailing: { by: 'locking', highestNm: 6 },
+  },
   layout: { kind: 'rectangle', rows: 3, columns: 6, pitchXMm: 62.5, pitchYMm: 120, edgeOnly: true },
   stages: [
     {

@@ -5,7 +5,7 @@ import { convertTorque, type Language, type TorqueUnit } from '@clampwright/core
 import { neighboursForm } from '../plan/neighbours-form.ts';
 import { asTyped } from './as-typed.ts';
 import { BLANK_JOINT, blankStage } from './blank.ts';
-import type { JointForm, LayoutForm, RoundForm, StageForm } from './joint-form.ts';
+import type { JointForm, LayoutForm, PrevailingForm, RoundForm, StageForm } from './joint-form.ts';
 import { angleWindowForm, torqueWindowForm } from './show.ts';
 
 /** A kept joint as it stands in the editor, figures in the language on screen. */
@@ -18,6 +18,7 @@ export function formOf(content: JointContent, language: Language): JointForm {
       propertyClass: fastener.propertyClass ?? '',
       ownBolt: fastener.ownBolt,
       ownMaterial: fastener.ownMaterial,
+      prevailing: prevailingForm(content, language),
     },
     layout: layoutForm(content.layout, language),
     stages: content.stages.map((stage, index) => stageForm(stage, index + 1, content.torqueUnit, language)),
@@ -36,6 +37,14 @@ export function formOf(content: JointContent, language: Language): JointForm {
       ? { used: true, after: asTyped(retorque.after, language), unit: retorque.unit, note: retorque.note }
       : BLANK_JOINT.retorque,
   };
+}
+
+function prevailingForm(
+  { fastener: { prevailing }, torqueUnit: unit }: JointContent,
+  language: Language,
+): PrevailingForm {
+  if (!prevailing) return { by: 'none', highest: '', unit };
+  return { by: prevailing.by, highest: asTyped(convertTorque(prevailing.highestNm, 'N·m', unit), language), unit };
 }
 
 function layoutForm(layout: Layout, language: Language): LayoutForm {

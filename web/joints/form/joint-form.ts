@@ -80,6 +80,13 @@ export interface CautionForm extends Keyed {
   readonly text: string;
 }
 
+/** Torque that a sound fastener takes before it clamps. */
+export interface PrevailingForm {
+  readonly by: NonNullable<FastenerSpec['prevailing']>['by'] | 'none';
+  readonly highest: string;
+  readonly unit: TorqueUnit;
+}
+
 export interface JointForm {
   readonly name: string;
   readonly fastener: {
@@ -92,6 +99,7 @@ export interface JointForm {
     readonly description: string;
     readonly lubricant: string;
     readonly reuse: FastenerSpec['reuse'];
+    readonly prevailing: PrevailingForm;
   };
   readonly layout: LayoutForm;
   readonly stages: readonly StageForm[];

@@ -32,6 +32,11 @@ const JOINT: JointForm = {
 it.each<readonly [string, Partial<JointForm>, string]>([
   ['an unknown thread', { fastener: { ...JOINT.fastener, thread: 'M17' } }, 'thread'],
   ['an unknown class', { fastener: { ...JOINT.fastener, propertyClass: '9.9' } }, 'class'],
+  [
+    'a prevailing torque above the target',
+    { fastener: { ...JOINT.fastener, prevailing: { by: 'locking', highest: '9000', unit: 'N·m' } } },
+    'prevailing-too-high',
+  ],
   ['positions inside of each other', { layout: { ...JOINT.layout, diameter: '20' } }, 'too-near'],
   ['a window without width', { stages: [{ ...TORQUE, torque: limits('140', '140', 'N·m') }] }, 'no-width'],
   [

@@ -13,6 +13,7 @@ const mend =
 /** What the check of the core finds at a field, in a form that the catalogues can say. */
 const BY_FIELD: readonly (readonly [RegExp, Finds])[] = [
   [/^fastener\.propertyClass$/, mend('class')],
+  [/^fastener\.prevailing/, mend('prevailing-too-high')],
   [/^fastener/, mend('thread')],
   [/^layout/, mend('too-near')],
   [/^neighbours\.plan$/, mend('plan-stage')],

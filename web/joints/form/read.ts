@@ -13,7 +13,7 @@ import type { Fault } from '../../forms/fault.ts';
 import { type Reader, readerIn } from '../../forms/reader.ts';
 import { whole } from '../../forms/whole.ts';
 import { readNeighbours } from '../plan/read-neighbours.ts';
-import type { JointForm } from './joint-form.ts';
+import type { JointForm, PrevailingForm } from './joint-form.ts';
 import { faultOfCheck } from './mend.ts';
 import { readLayout } from './read-layout.ts';
 import { readStage } from './read-stage.ts';
@@ -98,8 +98,15 @@ function readFastener({ fastener }: JointForm, reader: Reader) {
     description: fastener.description.trim(),
     lubricant: fastener.lubricant.trim(),
     reuse: fastener.reuse,
+    ...(fastener.prevailing.by === 'none' ? {} : { prevailing: readPrevailing(fastener.prevailing, reader) }),
   });
 }
+
+const readPrevailing = ({ by, highest, unit }: PrevailingForm, reader: Reader) =>
+  whole({
+    by: by === 'none' ? undefined : by,
+    highestNm: reader.torqueNm('fastener.prevailing.highestNm', highest, unit),
+  });
 
 const readRework = ({ rework }: JointForm, reader: Reader) =>
   whole({
