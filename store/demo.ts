@@ -65,6 +65,10 @@ async function removeParts(trx: Transaction): Promise<void> {
     .deleteFrom('joint_revisions')
     .where('joint_id', 'in', trx.selectFrom('joints').select('id').where('demo', '=', 1))
     .execute();
+  await trx
+    .deleteFrom('device_counts')
+    .where('device_id', 'in', trx.selectFrom('devices').select('id').where('demo', '=', 1))
+    .execute();
   const demoWrenches = trx.selectFrom('wrenches').select('id').where('demo', '=', 1);
   const demoRecalls = trx.selectFrom('recalls').select('id').where('owner_id', 'in', demoWrenches);
   await trx.deleteFrom('rechecks').where('owner_id', 'in', demoRecalls).execute();

@@ -1,4 +1,4 @@
-import { type Device, deviceSchema } from '@clampwright/core/device';
+import { type Device, type DeviceCounts, deviceCountsSchema, deviceSchema } from '@clampwright/core/device';
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import { canonical } from '@clampwright/core/record';
 import { attempt, type Database, type Engine, type Transaction, transact } from './engine.ts';
@@ -11,6 +11,9 @@ export interface KeptDevice {
   readonly hasKey: boolean;
 }
 
+/** By the identity of the device. */
+export type Counts = ReadonlyMap<string, DeviceCounts>;
+
 /** Devices that tell pulls. What is saved under an identity that is taken replaces the one before. */
 export interface Devices {
   save(device: Device, adding?: Adding): Promise<Result<Device>>;
@@ -21,6 +24,10 @@ export interface Devices {
   /** Only the hash of a key is known here; undefined takes the key away. */
   setKey(id: string, keyHash: string | undefined): Promise<Result<undefined>>;
   byKey(keyHash: string): Promise<Result<Device>>;
+  /** What each device has told so far, by its identity. */
+  counts(): Promise<Result<Counts>>;
+  /** Of a device that is not there any more nothing is kept. */
+  keepCounts(counts: Counts): Promise<Result<undefined>>;
 }
 
 export function devicesOn(engine: Engine): Devices {
@@ -32,6 +39,8 @@ export function devicesOn(engine: Engine): Devices {
     remove: (id) => transact(engine, (trx) => remove(trx, id)),
     setKey: (id, keyHash) => transact(engine, (trx) => setKey(trx, id, keyHash)),
     byKey: (keyHash) => attempt(engine, () => byKey(reading, keyHash)),
+    counts: () => attempt(engine, () => countsIn(reading)),
+    keepCounts: (counts) => transact(engine, (trx) => keepCounts(trx, counts)),
   };
 }
 
@@ -60,6 +69,7 @@ async function get(db: Database, id: string): Promise<Result<KeptDevice>> {
 }
 
 async function remove(trx: Transaction, id: string): Promise<Result<undefined>> {
+  await trx.deleteFrom('device_counts').where('device_id', '=', id).execute();
   const { numDeletedRows } = await trx.deleteFrom('devices').where('id', '=', id).executeTakeFirst();
   return Number(numDeletedRows) > 0 ? ok(undefined) : noDevice(id);
 }
@@ -76,4 +86,23 @@ async function setKey(trx: Transaction, id: string, keyHash: string | undefined)
 async function byKey(db: Database, keyHash: string): Promise<Result<Device>> {
   const row = await db.selectFrom('devices').select('content').where('key_hash', '=', keyHash).executeTakeFirst();
   return row ? ok(deviceFrom(row)) : failed({ kind: 'not-found', what: 'device', id: '(key)' });
+}
+
+async function countsIn(db: Database): Promise<Result<Counts>> {
+  const rows = await db.selectFrom('device_counts').selectAll().execute();
+  return ok(new Map(rows.map((row) => [row.device_id, deviceCountsSchema.parse(JSON.parse(row.content))])));
+}
+
+async function keepCounts(trx: Transaction, counts: Counts): Promise<Result<undefined>> {
+  const there = new Set((await trx.selectFrom('devices').select('id').execute()).map(({ id }) => id));
+  for (const [id, told] of counts) {
+    if (!there.has(id)) continue;
+    const row = { content: canonical(told) };
+    await trx
+      .insertInto('device_counts')
+      .values({ ...row, device_id: id })
+      .onConflict((conflict) => conflict.column('device_id').doUpdateSet(row))
+      .execute();
+  }
+  return ok(undefined);
 }

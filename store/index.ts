@@ -4,7 +4,7 @@ import { type Store, storeOn } from './store.ts';
 
 export type { Care } from './care.ts';
 export type { Demo, DemoState } from './demo.ts';
-export type { Devices, KeptDevice } from './devices.ts';
+export type { Counts, Devices, KeptDevice } from './devices.ts';
 export type { AppendOptions } from './jobs/append.ts';
 export type { Appended, Decide, Known } from './jobs/decided.ts';
 export type { EntryRange } from './jobs/entries.ts';

@@ -134,6 +134,12 @@ export interface DevicesTable extends RegisterTable {
   readonly key_hash: string | null;
 }
 
+/** What a device has told so far, as JSON; goes with its device. */
+export interface DeviceCountsTable {
+  readonly device_id: string;
+  readonly content: string;
+}
+
 export interface LineDescriptionsTable {
   readonly name: string;
   readonly demo: Flag;
@@ -169,6 +175,7 @@ export interface Tables {
   readonly sessions: SessionsTable;
   readonly mappings: MappingsTable;
   readonly devices: DevicesTable;
+  readonly device_counts: DeviceCountsTable;
   readonly line_descriptions: LineDescriptionsTable;
   readonly settings: SettingsTable;
 }

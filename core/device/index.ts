@@ -1,3 +1,4 @@
+export { type DeviceCounts, deviceCountsSchema } from './counts.ts';
 export {
   type Device,
   deviceSchema,

@@ -1,4 +1,4 @@
-import { deviceSchema } from '@clampwright/core/device';
+import { deviceCountsSchema, deviceSchema } from '@clampwright/core/device';
 import { roleSchema } from '@clampwright/core/failure';
 import { jointContentSchema, jointRevisionSchema } from '@clampwright/core/joint';
 import {
@@ -316,30 +316,13 @@ export const importQuerySchema = z.strictObject({
 });
 export type ImportQuery = z.infer<typeof importQuerySchema>;
 
-/** How a device stands. Counts are since the server was started. */
-export const deviceStandingSchema = z.strictObject({
+/** How a device stands, and what it has told so far. */
+export const deviceStandingSchema = deviceCountsSchema.extend({
   /** `waiting`: not asked yet, or (HTTP, folder) nothing has come yet. */
   state: z.enum(['waiting', 'connected', 'lost', 'set-up-wrong']),
   detail: z.string(),
   /** The server shows a certificate that nobody has trusted yet: its SHA-256. */
   certificate: z.string().optional(),
-  taken: z.number().int(),
-  /** Told before and known again. */
-  already: z.number().int(),
-  refused: z.number().int(),
-  /** Lines, results or files of which nothing could be made. */
-  unreadable: z.number().int(),
-  /** What it sent last, the last one at the end. */
-  raw: z.array(z.string()),
-  lastFault: z
-    .discriminatedUnion('kind', [
-      /** `code` and `cell` of a line that its description does not fit. */
-      z.strictObject({ kind: z.literal('line'), code: z.string(), cell: z.number().int().optional() }),
-      z.strictObject({ kind: z.literal('pull'), message: z.string() }),
-      z.strictObject({ kind: z.literal('other'), message: z.string() }),
-    ])
-    .nullable(),
-  lastSeenAt: instantSchema.nullable(),
 });
 export type DeviceStanding = Readonly<z.infer<typeof deviceStandingSchema>>;
 

@@ -47,7 +47,7 @@ function DeviceRow({ shown, acts }: { readonly shown: ShownDevice; readonly acts
   const language = useLanguage();
   const faultWords = useFaultWords();
   const { device, standing, hasKey } = shown;
-  const { taken, already, refused, unreadable, lastSeenAt, lastFault, detail, raw } = standing;
+  const { since, taken, already, refused, unreadable, reconnections, lastSeenAt, lastFault, detail, raw } = standing;
   const last = raw.at(-1);
   return (
     <LedgerRow
@@ -57,7 +57,8 @@ function DeviceRow({ shown, acts }: { readonly shown: ShownDevice; readonly acts
         t(`devices.kind-${device.way.kind}`),
         ...(device.way.kind === 'http' ? [t(hasKey ? 'devices.key-there' : 'devices.key-none')] : []),
         ...(detail === '' ? [] : [detail]),
-        t('devices.counts', { taken, already, refused, unreadable }),
+        t('devices.counts', { since: showInstant(since, language), taken, already, refused, unreadable }),
+        ...(reconnections === 0 ? [] : [t('devices.reconnections', { times: reconnections })]),
         lastSeenAt === null ? t('devices.not-heard') : t('devices.heard', { when: showInstant(lastSeenAt, language) }),
         ...(last === undefined ? [] : [<code key="last">{t('devices.last', { raw: last })}</code>]),
         ...(lastFault === null ? [] : [t('devices.fault', { what: faultWords(lastFault) })]),

@@ -1,4 +1,4 @@
-import type { Device } from '@clampwright/core/device';
+import type { Device, DeviceCounts } from '@clampwright/core/device';
 import { type LineDescription, OWN_LINES } from '@clampwright/core/line';
 import { describe, expect, it } from 'vitest';
 import { identity } from '../workshop.ts';
@@ -59,6 +59,46 @@ export function keepsDevices(open: OpenStore): void {
       expect(failureOf(await devices.get(gateway.id))).toEqual(gone);
       expect(failureOf(await devices.setKey(gateway.id, 'one hash'))).toEqual(gone);
       expect(failureOf(await devices.byKey('one hash')).kind).toBe('not-found');
+    });
+  });
+
+  describe('what devices have told', () => {
+    const told = (taken: number): DeviceCounts => ({
+      since: '2026-03-02T06:00:00.000Z',
+      taken,
+      already: 1,
+      refused: 0,
+      unreadable: 2,
+      reconnections: 3,
+      raw: ['KW;1;42,0'],
+      lastFault: { kind: 'line', code: 'no-such-line' },
+      lastSeenAt: '2026-03-02T06:10:00.000Z',
+    });
+
+    it('is kept as it was told last, and goes with its device', async () => {
+      const folder = await freshFolder();
+      const { devices } = await storeIn(folder, open);
+      for (const device of [gateway, press]) valueOf(await devices.save(device));
+      valueOf(
+        await devices.keepCounts(
+          new Map([
+            [gateway.id, told(4)],
+            [press.id, told(7)],
+          ]),
+        ),
+      );
+      valueOf(await devices.keepCounts(new Map([[gateway.id, told(5)]])));
+      const kept = valueOf(await (await storeIn(folder, open)).devices.counts());
+      expect(kept).toEqual(
+        new Map([
+          [gateway.id, told(5)],
+          [press.id, told(7)],
+        ]),
+      );
+
+      valueOf(await devices.remove(press.id));
+      valueOf(await devices.keepCounts(new Map([[press.id, told(8)]])));
+      expect([...valueOf(await devices.counts()).keys()]).toEqual([gateway.id]);
     });
   });
 
