@@ -15,8 +15,17 @@ const outputSchema = z.object({
 
 const inputSchema = z.object({ lower: z.number().optional(), upper: z.number().optional() });
 
-/** A histogram between the limits, with the bell that a normal process would have. */
-export function capabilityPicture(input: unknown, output: unknown, { language }: Scribe): readonly Picture[] {
+/**
+ * A histogram between the limits, with the bell that a normal process would have.
+ *
+ * @param value what the values are, with their unit; left out where nobody knows
+ */
+export function capabilityPicture(
+  input: unknown,
+  output: unknown,
+  { language }: Pick<Scribe, 'language'>,
+  value = sayMechanics(language, 'plot.value'),
+): readonly Picture[] {
   const given = inputSchema.safeParse(input);
   const worked = outputSchema.safeParse(output);
   if (!given.success || !worked.success) return [];
@@ -65,7 +74,7 @@ export function capabilityPicture(input: unknown, output: unknown, { language }:
       kind: 'plot',
       title: sayMechanics(language, 'plot.capability'),
       plot: {
-        x: { label: sayMechanics(language, 'plot.value') },
+        x: { label: value },
         y: { label: sayMechanics(language, 'plot.how-often'), from: 0 },
         marks,
       },

@@ -17,8 +17,17 @@ const outputSchema = z.object({
 /** More values than this and only a line is drawn, with the signals on it. */
 const MOST_DOTS = 200;
 
-/** Values in their order between the limits of the chart; those that complete a signal carry a cross. */
-export function controlChartPicture(input: unknown, output: unknown, { language }: Scribe): readonly Picture[] {
+/**
+ * Values in their order between the limits of the chart; those that complete a signal carry a cross.
+ *
+ * @param value what the values are, with their unit; left out where nobody knows
+ */
+export function controlChartPicture(
+  input: unknown,
+  output: unknown,
+  { language }: Pick<Scribe, 'language'>,
+  value = sayMechanics(language, 'plot.value'),
+): readonly Picture[] {
   const given = inputSchema.safeParse(input);
   const worked = outputSchema.safeParse(output);
   if (!given.success || !worked.success) return [];
@@ -61,7 +70,7 @@ export function controlChartPicture(input: unknown, output: unknown, { language 
       title: sayMechanics(language, 'plot.chart'),
       plot: {
         x: { label: sayMechanics(language, 'plot.value-number'), from: 0, to: values.length + 1 },
-        y: { label: sayMechanics(language, 'plot.value') },
+        y: { label: value },
         marks,
       },
     },

@@ -66,8 +66,10 @@ export function PluggedPort({ goesTo, isFolded = false, onPull }: PluggedPortPro
           />
         ) : null}
       </div>
-      {webSerial() ? <Button onPress={() => void connect(Number(baudRate))}>{t('plugged.connect')}</Button> : null}
-      <Button onPress={hearKeyboard}>{t('plugged.keyboard')}</Button>
+      <div className="dialog-actions">
+        {webSerial() ? <Button onPress={() => void connect(Number(baudRate))}>{t('plugged.connect')}</Button> : null}
+        <Button onPress={hearKeyboard}>{t('plugged.keyboard')}</Button>
+      </div>
     </>
   );
   if (!isFolded) return choice;

@@ -24,14 +24,7 @@ export function ChecksSheet({ care: { checks }, onAdd }: ChecksSheetProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const deviations = checks.map(checkDeviationPercent);
-  const chart = checkChart(deviations, {
-    number: t('care.check-number'),
-    deviation: t('care.deviation'),
-    each: t('care.check-each'),
-    mean: t('care.check-mean'),
-    control: t('care.check-control'),
-    signal: t('care.check-signal'),
-  });
+  const chart = checkChart(deviations, language, t('care.deviation'));
   return (
     <Sheet title={t('care.checks')} side={<Button onPress={onAdd}>{t('care.check-add')}</Button>}>
       {checks.length === 0 ? <EmptyState title={t('care.checks-none')} text={t('care.checks-none-text')} /> : null}
@@ -42,7 +35,9 @@ export function ChecksSheet({ care: { checks }, onAdd }: ChecksSheetProps) {
           ) : (
             <p>{t('care.check-quiet')}</p>
           )}
-          <PictureFigure picture={{ kind: 'plot', title: t('care.checks'), plot: chart.plot }} />
+          {chart.pictures.map((picture) => (
+            <PictureFigure key={picture.title} picture={picture} />
+          ))}
         </>
       ) : checks.length > 0 ? (
         <p className="soft">{t('care.check-few')}</p>
