@@ -221,7 +221,18 @@ describe('the keeper’s day', () => {
     await page.getByLabel('Reference standard').selectOption({ index: 2 });
     await page.getByLabel('Certificate', { exact: true }).fill('KH-C-0501');
     await press('Begin');
-    await tells('Step 1 of 10');
+    // preloading, zero and four points, each way
+    await tells('of 12');
+  });
+
+  it('looks at what was pulled on a joint as capability and on a control chart', async () => {
+    await page.goto(`${workshop.url}/joints`);
+    await page.getByRole('link', { name: 'Tower flange, 24 bolts M24' }).click();
+    await page.getByLabel('Step', { exact: true }).selectOption('stage 1, round 1: Torque, N·m, 24 pulls');
+    await tells('Cpk at least, with 95 % confidence');
+    await tells('Values between the limits');
+    await tells('Values in the order of time');
+    expect(await brokenRules(page)).toEqual([]);
   });
 
   it('is told on Today, and takes the due days along as a calendar', async () => {

@@ -1,5 +1,6 @@
 export { andersonDarling } from './anderson-darling.ts';
 export { cpkInterval, cpkLowerLimit, indicesOf } from './capability.ts';
+export { type CapabilityStudy, capabilityStudy } from './capability-study.ts';
 export { type CensoredFit, censoredFit, type Observation, shareLeft, timeOf } from './censored-fit.ts';
 export { type ControlChart, controlChart, RUN_RULES, type RunRule, type Signal } from './control-chart.ts';
 export { type Description, describe } from './describe.ts';

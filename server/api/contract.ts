@@ -142,6 +142,24 @@ export type JointHistory = z.infer<typeof jointHistorySchema>;
 /** Keeps a draft: makes the joint, changes its draft, or begins a new revision after a released one. */
 export const saveJointSchema = z.strictObject({ id: z.uuid(), content: jointContentSchema });
 
+/** Pulls that stand on one step of a joint revision, in the order of the jobs and in each as they came. */
+export const jointPullsSchema = z.strictObject({
+  steps: z.array(
+    z.strictObject({
+      stage: z.number().int(),
+      round: z.number().int(),
+      /** What is judged: torque in N·m, or angle in degrees. */
+      quantity: z.enum(['torque', 'angle']),
+      /** Absent where each position has a window of its own. */
+      lower: z.number().optional(),
+      upper: z.number().optional(),
+      values: z.array(z.number()).readonly(),
+    }),
+  ),
+  jobs: z.number().int(),
+});
+export type JointPulls = z.infer<typeof jointPullsSchema>;
+
 export const toolboxSchema = z.strictObject({
   wrenches: z.array(wrenchSchema),
   adapters: z.array(adapterSchema),

@@ -3,8 +3,15 @@ import { checkJoint, jointRevisionSchema } from '@clampwright/core/joint';
 import { countPlaces } from '@clampwright/core/layout';
 import type { JointSummary } from '@clampwright/store';
 import { z } from 'zod';
+import { pullsOfJoint } from '../joints/pulls-of-joint.ts';
 import { anybody, onlyFor } from './access.ts';
-import { type JointListItem, jointHistorySchema, jointListItemSchema, saveJointSchema } from './contract.ts';
+import {
+  type JointListItem,
+  jointHistorySchema,
+  jointListItemSchema,
+  jointPullsSchema,
+  saveJointSchema,
+} from './contract.ts';
 import { json } from './gives.ts';
 import { route } from './route.ts';
 
@@ -42,6 +49,16 @@ export const showJoint = route({
   takes: z.object({ params: jointParams }),
   gives: json(jointHistorySchema),
   handle: ({ params }, { store }) => store.joints.history(params.id),
+});
+
+export const showJointPulls = route({
+  method: 'get',
+  path: '/joints/{id}/revisions/{revision}/pulls',
+  title: 'give what was pulled on a joint revision, step by step, for capability and control chart',
+  access: anybody,
+  takes: z.object({ params: jointParams.extend({ revision: z.coerce.number().int().positive() }) }),
+  gives: json(jointPullsSchema),
+  handle: ({ params }, { store }) => pullsOfJoint(store, params),
 });
 
 export const saveJoint = route({

@@ -14,7 +14,7 @@ import { json } from './gives.ts';
 import { health } from './health.ts';
 import { importFile } from './imports.ts';
 import { listEntries, listJobs, makeJob, showJob } from './jobs.ts';
-import { listJoints, releaseJoint, saveJoint, showJoint } from './joints.ts';
+import { listJoints, releaseJoint, saveJoint, showJoint, showJointPulls } from './joints.ts';
 import { listLineDescriptions, removeLineDescription, saveLineDescription } from './line-descriptions.ts';
 import { listen } from './live.ts';
 import { guess, listMappings, saveMapping } from './mappings.ts';
@@ -79,6 +79,7 @@ export const ROUTES: readonly Route[] = [
   listJoints,
   saveJoint,
   showJoint,
+  showJointPulls,
   releaseJoint,
   showToolbox,
   ...shelves,

@@ -11,6 +11,7 @@ import { Select } from '../parts/select.tsx';
 import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
 import { JointSheet } from './joint-sheet.tsx';
 import { jointQuery } from './joints.ts';
+import { JointPulls } from './pulls/joint-pulls.tsx';
 import { ReleaseDraft } from './release-draft.tsx';
 import { RevisionState } from './revision-state.tsx';
 import './joints.css';
@@ -49,6 +50,9 @@ function JointPage({ jointId, history }: { readonly jointId: string; readonly hi
       </div>
       {shown.status === 'draft' ? <ReleaseDraft draft={shown} /> : null}
       <JointSheet content={shown.content} />
+      {shown.status !== 'draft' ? (
+        <JointPulls key={shown.revision} jointId={jointId} revision={shown.revision} />
+      ) : null}
     </>
   );
 }
