@@ -104,6 +104,25 @@ describe('a flange that is planned', () => {
     await faultless();
   });
 
+  it('has its order walked through, and printed alone with its drawing', async () => {
+    const figure = page
+      .locator('.order-figure', { has: page.getByRole('button', { name: 'Print this order' }) })
+      .first();
+    await figure.getByRole('button', { name: 'One back' }).click();
+    await figure.getByText('Pull 7 of 8').waitFor();
+    expect(await figure.getByText('8.', { exact: true }).count()).toBe(0);
+    await figure.getByRole('button', { name: 'Print this order' }).click();
+    await figure.getByText('Pull 8 of 8').waitFor();
+    await page.emulateMedia({ media: 'print' });
+    const printed = page.locator('.printed-alone');
+    await printed.getByText('Drawing of the order: 1 5 3 7 2 6 4 8').waitFor();
+    expect(await printed.getByText('8.', { exact: true }).isVisible()).toBe(true);
+    expect(await page.getByRole('heading', { name: 'Plan of the rounds' }).isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    expect(await printed.count()).toBe(0);
+  });
+
   it('is planned for two wrenches that pull together', async () => {
     const plan = page.locator('#plan');
     const wrenches = plan.getByRole('combobox', { name: 'Wrenches at once' });
