@@ -197,6 +197,14 @@ describe('checks and whereabouts', () => {
     expect((await shop.ask('POST', `${path}/whereabouts`, { heldBy: 'Ilse' }, technician)).body).toMatchObject({
       heldBy: 'Ilse',
     });
-    expect((await shop.ask('POST', '/toolbox/wrenches', { ...wrench, id: identity('twin') }, keeper)).status).toBe(409);
+    const twin = { ...wrench, id: identity('twin') };
+    expect((await shop.ask('POST', '/toolbox/wrenches', twin, keeper)).body).toMatchObject({
+      status: 409,
+      detail: expect.stringContaining('serial number KH-0700'),
+    });
+    expect((await shop.ask('POST', '/toolbox/wrenches', { ...twin, class: 'G' }, keeper)).body).toMatchObject({
+      status: 400,
+      field: 'class',
+    });
   });
 });

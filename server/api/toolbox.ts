@@ -1,5 +1,5 @@
-import { ok } from '@clampwright/core/failure';
-import { adapterSchema, extensionSchema, wrenchSchema } from '@clampwright/core/wrench';
+import { ok, type Result } from '@clampwright/core/failure';
+import { adapterSchema, extensionSchema, toolClass, type Wrench, wrenchSchema } from '@clampwright/core/wrench';
 import type { Register, Store } from '@clampwright/store';
 import { z } from 'zod';
 import { anybody, onlyFor } from './access.ts';
@@ -27,7 +27,18 @@ export const showToolbox = route({
 
 /** Listing and adding are alike for everything in the toolbox. */
 function shelf<Thing>(
-  { name, one, schema }: { readonly name: string; readonly one: string; readonly schema: z.ZodType<Thing> },
+  {
+    name,
+    one,
+    schema,
+    check = ok,
+  }: {
+    readonly name: string;
+    readonly one: string;
+    readonly schema: z.ZodType<Thing>;
+    /** What a schema cannot know. */
+    readonly check?: (thing: Thing) => Result<Thing>;
+  },
   gives: { readonly list: Gives<readonly Thing[]>; readonly one: Gives<Thing> },
   registerIn: (store: Store) => Register<Thing>,
 ): readonly Route[] {
@@ -48,14 +59,23 @@ function shelf<Thing>(
       access: onlyFor('keeper', 'lead'),
       takes: z.object({ body: schema }),
       gives: gives.one,
-      handle: ({ body }, { store }, { demo }) => registerIn(store).add(body, { demo }),
+      handle: async ({ body }, { store }, { demo }) => {
+        const checked = check(body);
+        return checked.ok ? registerIn(store).add(checked.value, { demo }) : checked;
+      },
     }),
   ];
 }
 
+/** A class that the type has not has no permissible deviation: it could never be calibrated. */
+function ofItsType(wrench: Wrench): Result<Wrench> {
+  const known = toolClass(wrench.type, wrench.class);
+  return known.ok ? ok(wrench) : known;
+}
+
 export const shelves: readonly Route[] = [
   ...shelf(
-    { name: 'wrenches', one: 'a wrench', schema: wrenchSchema },
+    { name: 'wrenches', one: 'a wrench', schema: wrenchSchema, check: ofItsType },
     { list: json(z.array(wrenchSchema)), one: json(wrenchSchema, 201) },
     ({ wrenches }) => wrenches,
   ),

@@ -63,7 +63,7 @@ export function faultAt(place: string, failure: Failure): Fault {
   if (failure.kind !== 'invalid' || failure.field === '' || failure.field.startsWith('(')) {
     return { field: place, finding: failure };
   }
-  return { field: `${place}.${failure.field}`, finding: failure };
+  return { field: place === '' ? failure.field : `${place}.${failure.field}`, finding: failure };
 }
 
 /** Whether `field` is `place` or lies inside of it. */

@@ -50,6 +50,13 @@ describe('a wrench', () => {
     expect(fields.toSorted()).toEqual(['class', 'highestNm', 'leverMm', 'lowestNm', 'name', 'resolutionNm', 'serial']);
   });
 
+  it('is refused in a class that its type has not (ISO 6789-1:2017, clause 4), beside the class', () => {
+    expect(readWrench({ ...CLICK, class: 'g' }, ID, 'en', TODAY).value?.class).toBe('G');
+    const { value, faults } = readWrench({ ...CLICK, type: 'I', class: 'G' }, ID, 'en', TODAY);
+    expect(value).toBeUndefined();
+    expect(faults.map(({ field }) => field)).toEqual(['class']);
+  });
+
   it('needs the port of a serial connection', () => {
     const { faults } = readWrench({ ...CLICK, connection: 'serial' }, ID, 'en', TODAY);
     expect(faults.map((fault) => fault.field)).toEqual(['connection.path']);

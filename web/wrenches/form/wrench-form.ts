@@ -1,5 +1,5 @@
 import { convert, type Language, type TorqueUnit } from '@clampwright/core/quantity';
-import { DIRECTIONS, type Direction, DRIVES_MM, type Wrench } from '@clampwright/core/wrench';
+import { DIRECTIONS, type Direction, DRIVES_MM, toolClass, type Wrench } from '@clampwright/core/wrench';
 import type { Fault } from '../../forms/fault.ts';
 import { type Reader, readerIn } from '../../forms/reader.ts';
 import { whole } from '../../forms/whole.ts';
@@ -66,13 +66,15 @@ export function readWrench(form: WrenchForm, id: string, language: Language, tod
   if (lowestNm !== undefined && highestNm !== undefined && lowestNm >= highestNm) {
     reader.fault('highestNm', { kind: 'lower-above-upper' });
   }
+  const letter = reader.text('class', form.class);
+  const known = letter === undefined ? undefined : reader.take('', toolClass(form.type, letter));
   const isAngled = form.angleResolution.trim() !== '';
   const wrench = whole({
     id,
     name: reader.text('name', form.name),
     serial: reader.text('serial', form.serial),
     type: form.type,
-    class: reader.text('class', form.class),
+    class: known?.class,
     lowestNm,
     highestNm,
     resolutionNm: reader.torqueNm('resolutionNm', form.resolution, form.unit),
