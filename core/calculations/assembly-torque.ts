@@ -1,12 +1,9 @@
 import { z } from 'zod';
 import { BEARING_STANDARDS } from '../fastener/bearing-face.ts';
-import { stepShownSchema } from '../joint/step-shown.ts';
 import { assemblyTorque as assemblyTorqueOf } from '../joint/torque/assembly-torque.ts';
 import { EDITIONS } from '../joint/torque/shank-stress.ts';
 import { calculation, MAKER_FIRST } from './calculation.ts';
-import { coefficient, editionField, tightenedFields, warningsField } from './tightened-fields.ts';
-
-const share = (what: string) => z.number().describe(`${what}, fraction of the clamping torque`);
+import { coefficient, editionField, tightenedAnswer, tightenedFields } from './tightened-fields.ts';
 
 export const assemblyTorque = calculation({
   name: 'assembly-torque',
@@ -40,24 +37,13 @@ export const assemblyTorque = calculation({
   output: z.strictObject({
     preloadN: z.number().describe('N'),
     torqueNm: z.number().describe('tightening torque with the prevailing torque, N·m'),
-    nutFactor: z.number().describe('K of T = K·d·F, without the prevailing torque'),
-    shares: z.strictObject({
-      pitch: share('pitch'),
-      thread: share('thread friction'),
-      bearing: share('bearing friction'),
-    }),
-    vonMisesMPa: z.number().describe('equivalent stress in the shank, MPa'),
-    tensionMPa: z.number().describe('MPa'),
-    torsionMPa: z.number().describe('MPa'),
-    utilization: z.number().describe('equivalent stress over yield strength').optional(),
+    ...tightenedAnswer,
     shankTorqueNm: z.number().describe('torque that twists the shank, N·m'),
     bearingTorqueNm: z.number().describe('torque of the bearing face, N·m'),
     head: z.enum(BEARING_STANDARDS).describe('where the bearing face was taken from').optional(),
     bearingOuterMm: z.number().describe('mm'),
     holeMm: z.number().describe('mm'),
     edition: z.enum(EDITIONS),
-    warnings: warningsField,
-    steps: z.array(stepShownSchema).readonly().describe('the working, to be checked by hand'),
   }),
   example: { thread: 'M12', propertyClass: '8.8', threadFriction: 0.12, bearingFriction: 0.12 },
   work: assemblyTorqueOf,

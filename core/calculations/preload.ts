@@ -1,9 +1,8 @@
 import { z } from 'zod';
 import { preload as preloadOf } from '../joint/scatter/preload.ts';
-import { stepShownSchema } from '../joint/step-shown.ts';
 import { DISTRIBUTIONS } from '../statistics/distribution.ts';
 import { calculation, MAKER_FIRST } from './calculation.ts';
-import { coefficient, editionField, tightenedFields, warningsField } from './tightened-fields.ts';
+import { coefficient, editionField, tightenedAnswer, tightenedFields } from './tightened-fields.ts';
 
 /** A figure, or the figure with what is known of its uncertainty. */
 const told = (figure: z.ZodNumber) =>
@@ -26,8 +25,6 @@ const scatter = {
   probabilityBelowN: probability('share below lowerPreloadN'),
   probabilityAboveN: probability('share above upperPreloadN'),
 };
-
-const share = (what: string) => z.number().describe(`${what}, fraction of the clamping torque`);
 
 export const preload = calculation({
   name: 'preload',
@@ -123,18 +120,7 @@ export const preload = calculation({
         highDifferenceN: newtons('between the upper ends'),
       })
       .optional(),
-    nutFactor: z.number().describe('K of T = K·d·F'),
-    shares: z.strictObject({
-      pitch: share('pitch'),
-      thread: share('thread friction'),
-      bearing: share('bearing friction'),
-    }),
-    vonMisesMPa: z.number().describe('equivalent stress in the shank, MPa'),
-    tensionMPa: z.number().describe('MPa'),
-    torsionMPa: z.number().describe('MPa'),
-    utilization: z.number().describe('equivalent stress over yield strength').optional(),
-    warnings: warningsField,
-    steps: z.array(stepShownSchema).readonly().describe('the working, to be checked by hand'),
+    ...tightenedAnswer,
   }),
   example: {
     thread: 'M12',

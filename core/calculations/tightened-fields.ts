@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { BEARING_STANDARDS, HOLE_SERIES } from '../fastener/bearing-face.ts';
 import { threadSchema } from '../fastener/own-thread.ts';
+import { stepShownSchema } from '../joint/step-shown.ts';
 import { EDITIONS } from '../joint/torque/shank-stress.ts';
 import { warningSchema } from '../joint/warning.ts';
 
@@ -35,3 +36,21 @@ export const editionField = z
   .describe('how the torsion of the shank is reckoned; 2001 stands for the later editions as well');
 
 export const warningsField = z.array(warningSchema).readonly().describe('what is doubtful in the input');
+
+const share = (what: string) => z.number().describe(`${what}, fraction of the clamping torque`);
+
+/** What a torque and its preload are of the fastener, whichever of them was asked for. */
+export const tightenedAnswer = {
+  nutFactor: z.number().describe('K of T = K·d·F, without the prevailing torque'),
+  shares: z.strictObject({
+    pitch: share('pitch'),
+    thread: share('thread friction'),
+    bearing: share('bearing friction'),
+  }),
+  vonMisesMPa: z.number().describe('equivalent stress in the shank, MPa'),
+  tensionMPa: z.number().describe('MPa'),
+  torsionMPa: z.number().describe('MPa'),
+  utilization: z.number().describe('equivalent stress over yield strength').optional(),
+  warnings: warningsField,
+  steps: z.array(stepShownSchema).readonly().describe('the working, to be checked by hand'),
+};

@@ -3,8 +3,8 @@ import type { JobJoint } from '@clampwright/core/record';
 import { Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
 import { buttonClass } from '../parts/button.tsx';
+import { JointCautions } from '../parts/joint-cautions.tsx';
 import { JointWarnings } from '../parts/joint-warnings.tsx';
-import { Notice } from '../parts/notice.tsx';
 import { Progress } from '../parts/progress.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import type { JobInHand } from './job-in-hand.ts';
@@ -30,15 +30,7 @@ export function JointSheet({ job, jobJoint }: JointSheetProps) {
       title={t('joint.heading', { ref: jobJoint.ref, label: jobJoint.label })}
       side={<Progress {...progress} label={t('job.progress', { title: jobJoint.label })} />}
     >
-      {content.cautions.length > 0 ? (
-        <Notice kind="caution" title={t('joint.cautions')}>
-          <ul className="caution-list">
-            {content.cautions.map((caution) => (
-              <li key={caution}>{caution}</li>
-            ))}
-          </ul>
-        </Notice>
-      ) : null}
+      <JointCautions cautions={content.cautions} />
       {joint.next ? <JointWarnings warnings={warnJoint(content)} fastener={content.fastener} /> : null}
       <JointNeeds jobJoint={jobJoint} tool={joint.tools.at(-1)} />
       <StageList content={content} />

@@ -3,7 +3,7 @@ import { say, sayConsequence, sayMechanics, sayOwnRow, sayPrevailing, sayRule } 
 import { showNumber } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
-import { Notice } from '../parts/notice.tsx';
+import { JointCautions } from '../parts/joint-cautions.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { TitleBlock } from '../parts/title-block.tsx';
 import { KeptDerivation } from './derive/kept-derivation.tsx';
@@ -28,15 +28,7 @@ export function JointSheet({ content }: { readonly content: JointContent }) {
         />
       ) : null}
       <KeptPlan content={content} />
-      {content.cautions.length > 0 ? (
-        <Notice kind="caution" title={t('joint.cautions')}>
-          <ul className="caution-list">
-            {content.cautions.map((caution) => (
-              <li key={caution}>{caution}</li>
-            ))}
-          </ul>
-        </Notice>
-      ) : null}
+      <JointCautions cautions={content.cautions} />
       <Sheet title={t('joint.stages')}>
         {content.stages.map((stage, index) => (
           <StageSheet key={index} stage={stage} number={index + 1} content={content} />

@@ -1,4 +1,5 @@
 import { type StepShown, shown } from '../step-shown.ts';
+import { equivalentStressStep } from '../torque/assembly-steps.ts';
 import type { Edition, ShankStress } from '../torque/shank-stress.ts';
 import { type Friction, meanBearingDiameterMm, type ThreadAndBearing } from '../torque/thread-and-bearing.ts';
 import type { Contribution } from './by-propagation.ts';
@@ -20,14 +21,7 @@ interface Worked {
 export function preloadSteps({ told, geometry, friction, preloadN, stress, ...scatter }: Worked): readonly StepShown[] {
   return [
     told.nutFactor === undefined ? longStep(told, geometry, friction, preloadN) : shortStep(told, geometry, preloadN),
-    shown({
-      symbol: 'σ_red',
-      formula: '√(σ_M² + 3·τ_M²)',
-      numbers: { σ_M: stress.tensionMPa, τ_M: stress.torsionMPa },
-      value: stress.vonMisesMPa,
-      unit: 'MPa',
-      source: `${told.edition}, stress in the shank`,
-    }),
+    equivalentStressStep(stress, `${told.edition}, stress in the shank`),
     ...scatterStep(told.sameLubricant, scatter.standardUncertaintyN, scatter.contributions),
   ];
 }

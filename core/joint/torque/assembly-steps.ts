@@ -107,12 +107,16 @@ const stressSteps = ({ geometry, stress, edition, ...worked }: Worked): readonly
     unit: 'MPa',
     source: `${edition}, torsion of the shank`,
   }),
+  equivalentStressStep(stress, 'VDI 2230-1:2015, R7'),
+];
+
+/** Tension and torsion of the shank together, after von Mises. */
+export const equivalentStressStep = ({ tensionMPa, torsionMPa, vonMisesMPa }: ShankStress, source: string): StepShown =>
   shown({
     symbol: 'σ_red',
     formula: '√(σ_M² + 3·τ_M²)',
-    numbers: { σ_M: stress.tensionMPa, τ_M: stress.torsionMPa },
-    value: stress.vonMisesMPa,
+    numbers: { σ_M: tensionMPa, τ_M: torsionMPa },
+    value: vonMisesMPa,
     unit: 'MPa',
-    source: 'VDI 2230-1:2015, R7',
-  }),
-];
+    source,
+  });

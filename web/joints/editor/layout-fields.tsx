@@ -11,16 +11,23 @@ interface KindFieldsProps {
 
 const DIRECTIONS = ['clockwise', 'counter-clockwise'] as const;
 
+function CountField({ form, onChange }: KindFieldsProps) {
+  const { t } = useTranslation('lead');
+  return (
+    <FormFigure
+      field="layout.count"
+      label={t('layout.count')}
+      value={form.count}
+      onChange={(count) => onChange({ count })}
+    />
+  );
+}
+
 export function CircleFields({ form, onChange }: KindFieldsProps) {
   const { t } = useTranslation('lead');
   return (
     <div className="field-row">
-      <FormFigure
-        field="layout.count"
-        label={t('layout.count')}
-        value={form.count}
-        onChange={(count) => onChange({ count })}
-      />
+      <CountField form={form} onChange={onChange} />
       <FormFigure
         field="layout.diameterMm"
         label={t('layout.diameter')}
@@ -89,12 +96,7 @@ export function LineFields({ form, onChange }: KindFieldsProps) {
   const { t } = useTranslation('lead');
   return (
     <div className="field-row">
-      <FormFigure
-        field="layout.count"
-        label={t('layout.count')}
-        value={form.count}
-        onChange={(count) => onChange({ count })}
-      />
+      <CountField form={form} onChange={onChange} />
       <FormFigure
         field="layout.pitchMm"
         label={t('layout.pitch')}
