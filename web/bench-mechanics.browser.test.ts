@@ -148,6 +148,9 @@ describe('the bench for a fastener', () => {
     await shown.goto(addressOf('tightening-angle'));
     await shown.getByText('Die Schraube fließt.').waitFor();
     await shown.getByText('bei 5\u00a0% plastischer Dehnung').waitFor();
+    await shown.getByText('VDI 2230-1:2015, 5.1: Nachgiebigkeiten hintereinander').waitFor();
+    await shown.goto(addressOf('torque-plausibility'));
+    await shown.getByText('War der Wert in N·m').waitFor();
     await german.close();
   });
 

@@ -9,6 +9,7 @@ export * from './derivation.ts';
 export { type DerivedTarget, deriveTarget, type TargetWanted } from './derive-target.ts';
 export * from './joint.ts';
 export * from './neighbours.ts';
+export { SLIP_KINDS } from './plausibility/slips.ts';
 export { type StepShown, stepShownSchema } from './step-shown.ts';
 export { type JointWarning, warnJoint } from './warn.ts';
 export { type Warning, warningSchema } from './warning.ts';

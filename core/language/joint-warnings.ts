@@ -7,7 +7,9 @@ import { showNumber } from '../quantity/show-number.ts';
 import { isTorqueUnit } from '../quantity/unit.ts';
 import { say } from './say.ts';
 
-type Slip = JointWarning['plausibility']['slips'][number];
+type Slip = Omit<JointWarning['plausibility']['slips'][number], 'message' | 'taken'> & {
+  readonly taken?: string | undefined;
+};
 
 /**
  * A doubtful torque in words, with the likeliest slip that would explain it.
@@ -30,7 +32,8 @@ export function sayJointWarning(
   return slip ? `${told} ${saySlip(slip, language)}` : told;
 }
 
-function saySlip({ kind, meant, taken, torqueNm, utilization }: Slip, language: Language): string {
+/** What a doubtful torque may have been meant as, as a question. */
+export function saySlip({ kind, meant, taken, torqueNm, utilization }: Slip, language: Language): string {
   const share = percent(utilization, language);
   switch (kind) {
     case 'unit':

@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { useLanguage } from '../app/language.ts';
 import { Sheet } from '../parts/sheet.tsx';
 import { shownFigure } from './shown-figure.ts';
+import { useBenchWords } from './words.ts';
 
 const stepsSchema = z.object({
   steps: z
@@ -25,6 +26,9 @@ const stepsSchema = z.object({
 export function Working({ output }: { readonly output: unknown }) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
+  const words = useBenchWords();
+  // Letters are the same in every language; the check that a margin stands for is not.
+  const sayOf = (symbol: string) => symbol.split(' ').map(words.value).join(' ');
   const read = stepsSchema.safeParse(output);
   if (!read.success) return null;
   return (
@@ -33,7 +37,7 @@ export function Working({ output }: { readonly output: unknown }) {
         {read.data.steps.map(({ symbol, formula, withNumbers, value, unit, source }, index) => (
           <li key={`${symbol}-${index}`}>
             <p className="working-formula">
-              {symbol} = {formulaIn(formula, language)}
+              {sayOf(symbol)} = {formulaIn(formula, language)}
             </p>
             <p className="working-numbers">= {formulaIn(withNumbers, language)}</p>
             <p className="working-value">

@@ -50,11 +50,12 @@ const assemblyStress = (checked: CheckedJoint, { assembly }: Forces): StepShown 
     source: `${GUIDELINE}, R7: k = √(1 + 3·(τ/σ)²)`,
   });
 
+/** @source EN 1990:2002, letters: R what is borne, E what acts */
 const marginStep = ({ check, actual, allowed, ratio, clause }: Margin): StepShown =>
   shown({
     symbol: `S ${check}`,
-    formula: 'allowed/actual',
-    numbers: { allowed, actual },
+    formula: 'R/E',
+    numbers: { R: allowed, E: actual },
     value: ratio,
     unit: '',
     source: clause,

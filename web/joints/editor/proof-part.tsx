@@ -32,6 +32,7 @@ export function SourcePart({ form, stages, onChange }: SourcePartProps) {
     <Sheet title={t('joint.source')} anchor="numbersSource">
       <div className="field-row">
         <Select
+          size="wide"
           label={t('joint.source-kind')}
           value={numbersSource.kind}
           options={SOURCES.map((value) => ({ value, label: say(language, `numbers.${value}`) }))}
