@@ -35,6 +35,8 @@ export const fastenerSpecSchema = z.strictObject({
   reuse: z.enum(['reusable', 'new-each-time']),
   /** Absent: it runs free until the parts meet. */
   prevailing: prevailingSchema.optional(),
+  /** Of the fastener and what it clamps in a row, N/mm, as `compliance` gives it; absent: not known. */
+  stiffnessNPerMm: z.number().positive().max(1e8).optional(),
 });
 export type FastenerSpec = z.infer<typeof fastenerSpecSchema>;
 

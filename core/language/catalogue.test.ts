@@ -34,8 +34,8 @@ describe.each<readonly [string, (language: Language) => Texts]>([
     expect(Object.entries(textsOf('fr')).filter(([, text]) => loose.test(text))).toEqual([]);
   });
 
-  it('stay small: a language is no more than 21 kB', () => {
-    for (const language of LANGUAGES) expect(JSON.stringify(textsOf(language)).length).toBeLessThan(21_000);
+  it('stay small: a language is no more than 21.5 kB', () => {
+    for (const language of LANGUAGES) expect(JSON.stringify(textsOf(language)).length).toBeLessThan(21_500);
   });
 });
 

@@ -49,7 +49,7 @@ export const english = {
   'reason.not-measured': '{what} was not measured.',
   'reason.too-fast': 'Turned too fast: {value}, limit {limit}.',
   'reason.trace-crossed-thread':
-    'High torque early: {value}, usual at most {limit}; the thread may be crossed or damaged. Where the screw forms its thread or the nut locks, its prevailing torque belongs in the joint.',
+    'High torque early: {value}, usual at most {limit}; the thread may be crossed or damaged. If it forms its thread or locks, state its prevailing torque in the joint.',
   'reason.trace-stripping':
     'Torque fell to {value} as the fastener turned on (held it would be above {limit}); the thread is giving way.',
   'reason.trace-already-tight':
@@ -285,6 +285,7 @@ export const english = {
   'record.lubricant': 'Lubricant',
   'record.reuse': 'Used again',
   'record.prevailing': 'Prevailing torque',
+  'record.joint-stiffness': 'Stiffness of bolt and parts',
   'record.layout': 'Layout',
   'layout.circle': 'circle, {count} positions, diameter {diameter}',
   'layout.rectangle': 'rectangle, {count} positions in {rows} rows and {columns} columns',

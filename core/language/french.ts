@@ -51,7 +51,7 @@ export const french: Catalogue = {
   'reason.not-measured': '{what} n’a pas de mesure.',
   'reason.too-fast': 'Rotation trop rapide\u00a0: {value}, limite {limit}.',
   'reason.trace-crossed-thread':
-    'Couple élevé trop tôt : {value}, au plus {limit} d’ordinaire ; le filet est peut-être croisé ou abîmé. Si la vis forme son filet ou si l’écrou freine, indiquez son couple d’autofreinage dans l’assemblage.',
+    'Couple élevé trop tôt : {value}, au plus {limit} d’ordinaire ; le filet est peut-être croisé ou abîmé. Si elle forme son filet ou freine, indiquez ce couple dans l’assemblage.',
   'reason.trace-stripping':
     'Le couple est tombé à {value} pendant la rotation (il tiendrait au-dessus de {limit}) ; le filet cède.',
   'reason.trace-already-tight':
@@ -294,6 +294,7 @@ export const french: Catalogue = {
   'record.lubricant': 'Lubrifiant',
   'record.reuse': 'Réemploi',
   'record.prevailing': 'Couple d’autofreinage',
+  'record.joint-stiffness': 'Raideur vis et pièces',
   'record.layout': 'Disposition',
   'layout.circle': 'cercle, {count} positions, diamètre {diameter}',
   'layout.rectangle': 'rectangle, {count} positions en {rows} rangées et {columns} colonnes',

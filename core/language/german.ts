@@ -51,7 +51,7 @@ export const german: Catalogue = {
   'reason.not-measured': '{what} wurde nicht gemessen.',
   'reason.too-fast': 'Zu schnell gedreht: {value}, Grenze {limit}.',
   'reason.trace-crossed-thread':
-    'Früh hohes Drehmoment: {value}, üblich höchstens {limit}; das Gewinde ist vielleicht verkantet oder beschädigt. Formt die Schraube ihr Gewinde selbst oder klemmt die Mutter, gehört ihr Klemmdrehmoment in die Verbindung.',
+    'Früh hohes Drehmoment: {value}, üblich höchstens {limit}; Gewinde vielleicht verkantet oder beschädigt. Gewindeformend, klemmend? Dann das Klemmdrehmoment in der Verbindung angeben.',
   'reason.trace-stripping':
     'Das Drehmoment fiel beim Weiterdrehen auf {value} (gehalten läge es über {limit}); das Gewinde gibt nach.',
   'reason.trace-already-tight':
@@ -113,8 +113,8 @@ export const german: Catalogue = {
 
   'reuse.reusable': 'wieder verwendbar',
   'reuse.new-each-time': 'jedes Mal neu',
-  'prevailing.thread-forming': 'formt ihr Gewinde selbst, bis {torque}',
-  'prevailing.locking': 'klemmt, bis {torque}',
+  'prevailing.thread-forming': 'gewindeformend, bis {torque}',
+  'prevailing.locking': 'klemmend, bis {torque}',
 
   'rule.simple': 'innerhalb der Grenzen ist innerhalb',
   'rule.guarded': 'zweifelhaft, wo näher an einer Grenze als das {factor}-Fache der erweiterten Messunsicherheit',
@@ -292,6 +292,7 @@ export const german: Catalogue = {
   'record.lubricant': 'Schmierung',
   'record.reuse': 'Wiederverwendung',
   'record.prevailing': 'Klemmdrehmoment',
+  'record.joint-stiffness': 'Steifigkeit, gesamt',
   'record.layout': 'Anordnung',
   'layout.circle': 'Kreis, {count} Stellen, Durchmesser {diameter}',
   'layout.rectangle': 'Rechteck, {count} Stellen in {rows} Reihen und {columns} Spalten',

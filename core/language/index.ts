@@ -6,7 +6,7 @@ export { sayChance } from './chance.ts';
 export { sayDate, sayInstant } from './dates.ts';
 export { type Fact, sayDerivation } from './derivation.ts';
 export { sayFailure } from './failures.ts';
-export { sayConsequence, sayPrevailing, sayRule } from './joint-rules.ts';
+export { sayConsequence, sayPrevailing, sayRule, sayStiffness } from './joint-rules.ts';
 export { sayJointWarning, saySlip } from './joint-warnings.ts';
 export { type Remark, remarkSchema } from './mechanics/remark.ts';
 export { sayMechanics } from './mechanics/say.ts';

@@ -28,3 +28,7 @@ export const sayPrevailing = (
   unit: TorqueUnit,
   language: Language,
 ): string => say(language, `prevailing.${by}`, { torque: showTorque(highestNm, unit, language) });
+
+/** Stiffness of a fastener and what it clamps. */
+export const sayStiffness = (stiffnessNPerMm: number, language: Language): string =>
+  `${showNumber(Number(stiffnessNPerMm.toPrecision(4)), language)}\u00a0N/mm`;

@@ -51,7 +51,7 @@ export const spanish: Catalogue = {
   'reason.not-measured': '{what} no se midió.',
   'reason.too-fast': 'Giro demasiado rápido: {value}, límite {limit}.',
   'reason.trace-crossed-thread':
-    'Par alto demasiado pronto: {value}, lo usual es {limit} como mucho; la rosca puede estar cruzada o dañada. Si el tornillo forma su rosca o la tuerca frena, indique su par de frenado en la unión.',
+    'Par alto demasiado pronto: {value}, lo usual es {limit} como mucho; la rosca puede estar cruzada o dañada. Si forma su rosca o frena, indique ese par en la unión.',
   'reason.trace-stripping':
     'El par cayó a {value} al seguir girando (sujeta quedaría por encima de {limit}); la rosca cede.',
   'reason.trace-already-tight':
@@ -290,6 +290,7 @@ export const spanish: Catalogue = {
   'record.lubricant': 'Lubricante',
   'record.reuse': 'Reutilización',
   'record.prevailing': 'Par de frenado',
+  'record.joint-stiffness': 'Rigidez de tornillo y piezas',
   'record.layout': 'Disposición',
   'layout.circle': 'círculo, {count} posiciones, diámetro {diameter}',
   'layout.rectangle': 'rectángulo, {count} posiciones en {rows} filas y {columns} columnas',

@@ -7,28 +7,35 @@ import { inverseOf, type SquareMatrix } from '../layout/interaction/square-matri
 import type { CurveMechanics } from '../trace/from-mechanics.ts';
 
 /**
- * What a joint's mechanics tell of the curve of one position: stiffness from what is known of its neighbours, torque
- * over preload from its derivation, or else from its planned rounds.
+ * What a joint's mechanics tell of the curve of one position: stiffness from what is known of its neighbours, or else
+ * what the joint states of a single fastener; torque over preload from its derivation, or else from its planned rounds.
  *
  * @param position from 1
- * @returns undefined where the joint does not say both, or where its neighbours are known by ratios alone
+ * @returns undefined where the joint does not say both
  */
 export function curveMechanics(content: JointContent, position: number): CurveMechanics | undefined {
-  const { neighbours, fastener: spec } = content;
   const told = torqueAndPreload(content);
-  if (!neighbours || !told || !isInNewtons(neighbours)) return undefined;
-  const thread = fastener(threadTold(spec));
+  const stiffness = amongNeighbours(content, position) ?? onItsOwn(content);
+  const thread = fastener(threadTold(content.fastener));
+  return told && stiffness && thread.ok ? { ...stiffness, pitchMm: thread.value.pitchMm, ...told } : undefined;
+}
+
+type Stiffness = Pick<CurveMechanics, 'softestNPerMm' | 'stiffestNPerMm'>;
+
+/** Undefined where the neighbours are known by ratios alone. */
+function amongNeighbours({ neighbours }: JointContent, position: number): Stiffness | undefined {
+  if (!neighbours || !isInNewtons(neighbours)) return undefined;
   const joint = jointFrom(neighbours);
-  if (!thread.ok || !joint.ok || position > joint.value.count) return undefined;
+  if (!joint.ok || position > joint.value.count) return undefined;
   const { first, later = first } = joint.value;
   const allTight = inverseOf(later);
-  if (!allTight) return undefined;
-  return {
-    softestNPerMm: 1 / ownOf(first, position),
-    stiffestNPerMm: ownOf(allTight, position),
-    pitchMm: thread.value.pitchMm,
-    ...told,
-  };
+  return allTight && { softestNPerMm: 1 / ownOf(first, position), stiffestNPerMm: ownOf(allTight, position) };
+}
+
+function onItsOwn({ fastener: { stiffnessNPerMm } }: JointContent): Stiffness | undefined {
+  return stiffnessNPerMm === undefined
+    ? undefined
+    : { softestNPerMm: stiffnessNPerMm, stiffestNPerMm: stiffnessNPerMm };
 }
 
 const ownOf = ({ size, values }: SquareMatrix, position: number): number => values[(position - 1) * (size + 1)]!;

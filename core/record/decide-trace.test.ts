@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { JointContent } from '../joint/joint.ts';
+import { aDerivation } from '../joint/testing/a-joint.ts';
 import { expectationOf } from '../trace/from-mechanics.ts';
 import { madeCurve } from '../trace/testing/made-curve.ts';
 import type { Trace } from './command.ts';
@@ -129,6 +130,24 @@ describe('a pull with its trace', () => {
       verdict: 'doubtful',
       reasons: [{}, { code: 'trace-bottomed' }],
     });
+  });
+
+  it('is held to the stiffness that its joint states, with the torque and preload of its derivation', () => {
+    const stated = (stiffnessNPerMm: number): JointContent => ({
+      ...sampleJoint,
+      fastener: { ...sampleJoint.fastener, stiffnessNPerMm },
+      numbersSource: { kind: 'derived', text: 'worked out', derivation: aDerivation },
+    });
+    // 100.4 N·m / 54.72 kN · 224 kN/mm · 1.75 mm / 360° = 1.998 N·m a degree
+    const mechanics = curveMechanics(stated(224_000), 1);
+    expect(expectationOf(mechanics!).slopeNmPerDeg?.median).toBeCloseTo(1.998, 3);
+    expect(byMechanics(stated(224_000)).verdict).toBe('within');
+    expect(byMechanics(stated(95_000))).toMatchObject({
+      verdict: 'doubtful',
+      reasons: [{}, { code: 'trace-bottomed' }],
+    });
+    // neighbours know more: what the bolts beside it do
+    expect(curveMechanics({ ...stated(95_000), ...stiff(165_000) }, 1)?.softestNPerMm).toBeCloseTo(165_000, 3);
   });
 
   it('is not held to mechanics that know ratios alone', () => {

@@ -1,5 +1,5 @@
 import type { JointContent, Rework } from '../joint/joint.ts';
-import { sayConsequence, sayPrevailing, sayRule } from '../language/joint-rules.ts';
+import { sayConsequence, sayPrevailing, sayRule, sayStiffness } from '../language/joint-rules.ts';
 import { nameFastener, sayOwnRow } from '../language/own-rows.ts';
 import { say } from '../language/say.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -57,6 +57,9 @@ function contentFacts({ joint }: JobJoint, language: Language): readonly Fact[] 
           },
         ]
       : []),
+    ...(fastener.stiffnessNPerMm === undefined
+      ? []
+      : [{ label: say(language, 'record.joint-stiffness'), value: sayStiffness(fastener.stiffnessNPerMm, language) }]),
     { label: say(language, 'record.layout'), value: sayLayout(content.layout, language) },
     {
       label: say(language, 'record.numbers-source'),

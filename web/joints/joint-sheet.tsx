@@ -1,5 +1,13 @@
 import type { JointContent } from '@clampwright/core/joint';
-import { say, sayConsequence, sayMechanics, sayOwnRow, sayPrevailing, sayRule } from '@clampwright/core/language';
+import {
+  say,
+  sayConsequence,
+  sayMechanics,
+  sayOwnRow,
+  sayPrevailing,
+  sayRule,
+  sayStiffness,
+} from '@clampwright/core/language';
 import { showNumber } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -55,6 +63,10 @@ function JointFacts({ content }: { readonly content: JointContent }) {
     {
       label: t('joint.prevailing'),
       value: fastener.prevailing && sayPrevailing(fastener.prevailing, content.torqueUnit, language),
+    },
+    {
+      label: t('joint.stiffness'),
+      value: fastener.stiffnessNPerMm === undefined ? undefined : sayStiffness(fastener.stiffnessNPerMm, language),
     },
     { label: t('joint.torque-unit'), value: content.torqueUnit },
     {

@@ -2,7 +2,7 @@ import { say } from '@clampwright/core/language';
 import { useQuery } from '@tanstack/react-query';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
-import { FormText } from '../../forms/fields.tsx';
+import { FormFigure, FormText } from '../../forms/fields.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import type { JointForm } from '../form/joint-form.ts';
@@ -49,6 +49,14 @@ export function FastenerPart({ fastener, onChange }: FastenerPartProps) {
           onChange={(reuse) => set({ reuse })}
         />
       </div>
+      <FormFigure
+        field="fastener.stiffnessNPerMm"
+        label={t('joint.stiffness')}
+        hint={t('joint.stiffness-hint')}
+        unit="N/mm"
+        value={fastener.stiffness}
+        onChange={(stiffness) => set({ stiffness })}
+      />
       <PrevailingFields prevailing={fastener.prevailing} onChange={(prevailing) => set({ prevailing })} />
     </Sheet>
   );

@@ -87,6 +87,7 @@ export const BLANK_JOINT: JointForm = {
     lubricant: '',
     reuse: 'reusable',
     prevailing: { by: 'none', highest: '', unit: 'N·m' },
+    stiffness: '',
   },
   layout: BLANK_LAYOUT,
   stages: [blankStage(1, 'torque', 'N·m')],

@@ -12,6 +12,7 @@ const CONTENT: JointContent = jointContentSchema.parse({
     lubricant: 'none',
     reuse: 'reusable',
     prevailing: { by: 'locking', highestNm: 6 },
+    stiffnessNPerMm: 412_500.5,
   },
   layout: { kind: 'rectangle', rows: 3, columns: 6, pitchXMm: 62.5, pitchYMm: 120, edgeOnly: true },
   stages: [

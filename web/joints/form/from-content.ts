@@ -19,6 +19,7 @@ export function formOf(content: JointContent, language: Language): JointForm {
       ownBolt: fastener.ownBolt,
       ownMaterial: fastener.ownMaterial,
       prevailing: prevailingForm(content, language),
+      stiffness: fastener.stiffnessNPerMm === undefined ? '' : asTyped(fastener.stiffnessNPerMm, language),
     },
     layout: layoutForm(content.layout, language),
     stages: content.stages.map((stage, index) => stageForm(stage, index + 1, content.torqueUnit, language)),

@@ -100,6 +100,8 @@ export interface JointForm {
     readonly lubricant: string;
     readonly reuse: FastenerSpec['reuse'];
     readonly prevailing: PrevailingForm;
+    /** N/mm; empty: not known. */
+    readonly stiffness: string;
   };
   readonly layout: LayoutForm;
   readonly stages: readonly StageForm[];

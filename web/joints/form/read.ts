@@ -99,6 +99,11 @@ function readFastener({ fastener }: JointForm, reader: Reader) {
     lubricant: fastener.lubricant.trim(),
     reuse: fastener.reuse,
     ...(fastener.prevailing.by === 'none' ? {} : { prevailing: readPrevailing(fastener.prevailing, reader) }),
+    ...(fastener.stiffness.trim() === ''
+      ? {}
+      : {
+          stiffnessNPerMm: reader.number('fastener.stiffnessNPerMm', fastener.stiffness, { isPositive: true, to: 1e8 }),
+        }),
   });
 }
 
