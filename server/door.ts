@@ -148,6 +148,6 @@ async function afterwards(
   const jointRefs = command.kind === 'take-tool' ? command.jointRefs : [];
   const state = await deps.store.jobs.state(jobId);
   // What is stored stays acknowledged: a port that cannot be followed now is followed when the tool is taken again.
-  if (state.ok) deps.ports.follow(state.value, by, jointRefs);
+  if (state.ok) deps.ports.follow(state.value, { by, jointRefs, at: deps.now().toISOString() });
   else deps.logger.warn({ failure: state.failure, jobId }, 'ports not followed');
 }

@@ -72,6 +72,34 @@ describe('a device that sends pulls with its key', () => {
     ]);
   });
 
+  it('is told that a pull is stored already also where it tells no time', async () => {
+    const timeless = { ...pull('timeless', 42), takenAt: undefined };
+    expect(await sendJson(timeless)).toMatchObject({ body: { state: 'added' } });
+    bench.wait(60_000);
+    expect(await sendJson(timeless)).toMatchObject({ body: { state: 'already' } });
+    expect(await sendJson({ ...timeless, torque: 43 })).toMatchObject({ status: 409 });
+  });
+
+  it('is told that a pull was made before its wrench was taken, unless it is stored already', async () => {
+    const early = { takenAt: '2026-03-02T05:50:00.000Z' };
+    expect(await sendJson(pull('early', 42, early))).toMatchObject({
+      status: 409,
+      body: { detail: expect.stringContaining('made at 2026-03-02T05:50:00.000Z, before its wrench was taken') },
+    });
+    expect(await standingOf(deviceId)).toMatchObject({ taken: 0, refused: 1 });
+    // A clock that differs by a few minutes speaks against nothing.
+    expect(await sendJson(pull('just before', 42, { takenAt: '2026-03-02T05:56:00.000Z' }))).toMatchObject({
+      status: 201,
+    });
+    bench.wait(600_000);
+    const again = { kind: 'take-tool', wrenchId: wrench.id, jointRefs: ['J1'] };
+    await bench.ask('POST', `/jobs/${jobId}/commands`, { command: again }, lead);
+    expect(await sendJson(pull('just before', 42, { takenAt: '2026-03-02T05:56:00.000Z' }))).toMatchObject({
+      body: { state: 'already' },
+    });
+    expect(await sendJson(pull('late', 42))).toMatchObject({ status: 409 });
+  });
+
   it('is answered item by item for a list, each on the next position', async () => {
     // 30 lbf·ft = 40.67 N·m (NIST SP 811:2008, appendix B.8: 1 lbf·ft = 1.355818 N·m)
     const list = [

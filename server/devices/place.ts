@@ -1,15 +1,19 @@
 import type { Device } from '@clampwright/core/device';
-import { failed, ok, type Result } from '@clampwright/core/failure';
+import { type Failure, failed, ok, type Result } from '@clampwright/core/failure';
 import type { ToldPull } from '@clampwright/core/line';
 import type { IncomingPull } from '@clampwright/core/record';
 import type { Deps } from '../deps.ts';
-import { incomingFrom } from '../wrenches/incoming.ts';
+import { incomingFrom, madeBefore } from '../wrenches/incoming.ts';
 import type { TakenWrench } from '../wrenches/ports.ts';
 
 /** A pull of a device with the place it belongs to. */
 export interface PlacedPull {
   readonly taken: TakenWrench;
   readonly pull: IncomingPull;
+  /** The device told when it was made; otherwise the time is that of the arrival. */
+  readonly isTimed: boolean;
+  /** It was made before its wrench was taken: refused, unless it is stored already. */
+  readonly early: Failure | undefined;
 }
 
 const SOURCES = { serial: 'serial', 'opc-ua': 'opc-ua', http: 'http', folder: 'file' } as const;
@@ -23,7 +27,12 @@ export function placePull(deps: Deps, device: Device, told: ToldPull): Result<Pl
   const taken = takenFor(deps, device, told);
   if (!taken.ok) return taken;
   const pull = incomingFrom(deps, taken.value, told, SOURCES[device.way.kind]);
-  return ok({ taken: taken.value, pull });
+  return ok({
+    taken: taken.value,
+    pull,
+    isTimed: told.takenAt !== undefined,
+    early: madeBefore(taken.value, told, device.name),
+  });
 }
 
 function takenFor({ ports }: Deps, { wrenchId, name }: Device, { from }: ToldPull): Result<TakenWrench> {

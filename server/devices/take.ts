@@ -1,8 +1,9 @@
 import type { Device } from '@clampwright/core/device';
-import type { Failure } from '@clampwright/core/failure';
+import { type Failure, failed } from '@clampwright/core/failure';
 import type { ToldPull } from '@clampwright/core/line';
+import type { IncomingPull } from '@clampwright/core/record';
 import type { Verdict } from '@clampwright/core/verdict';
-import type { Outcome as Entered } from '@clampwright/store';
+import type { Outcome as Entered, Known } from '@clampwright/store';
 import { problemOf, type Refusal } from '../api/problem.ts';
 import type { Deps } from '../deps.ts';
 import { decided, mayEnter, namedIn } from '../door.ts';
@@ -69,8 +70,12 @@ async function takeRun(deps: Deps, run: readonly PlacedPull[]): Promise<readonly
   const outcomes: Taken[] = [];
   let afterSeq: number | undefined;
   const kept = await deps.store.jobs.appendMany(jobId, once(run), {
-    decide: (state, { pull, taken }, known) =>
-      decided(deps, state, pull, known, { by: taken.by }, { learned: learned.value.get(pull.jointRef) }),
+    decide: (state, placed, known) => {
+      const { pull, taken, early } = placed;
+      if (early && !known.has(pull.id)) return failed(early);
+      const found = { learned: learned.value.get(pull.jointRef) };
+      return decided(deps, state, asToldBefore(placed, known), known, { by: taken.by }, found);
+    },
     lookUp: ({ pull }) => namedIn(pull),
     traces: ({ pull }) => (pull.trace ? { [pull.id]: pull.trace } : {}),
     told: (_, outcome) => {
@@ -81,6 +86,12 @@ async function takeRun(deps: Deps, run: readonly PlacedPull[]): Promise<readonly
   if (!kept.ok) return all(kept.failure);
   if (afterSeq !== undefined) deps.listeners.tell(jobId, { kind: 'entries', afterSeq });
   return outcomes;
+}
+
+/** A pull without a time, sent again, is the one that is stored, though it arrives later. */
+function asToldBefore({ pull, isTimed }: PlacedPull, known: Known): IncomingPull {
+  const stored = known.get(pull.id)?.body;
+  return isTimed || stored?.kind !== 'pull' ? pull : { ...pull, takenAt: stored.pull.takenAt };
 }
 
 async function* once<T>(items: readonly T[]): AsyncGenerator<readonly T[]> {

@@ -6,7 +6,7 @@ import { problemOf } from '../api/problem.ts';
 import type { Deps } from '../deps.ts';
 import { enter } from '../door.ts';
 import { tellReading } from './bench.ts';
-import { incomingFrom } from './incoming.ts';
+import { incomingFrom, madeBefore } from './incoming.ts';
 import type { TakenWrench } from './ports.ts';
 import { torqueEvery } from './torque-every.ts';
 
@@ -60,6 +60,8 @@ async function takePull(deps: Deps, taken: TakenWrench, pull: ToldPull): Promise
     const message = `The wrench on this port is ${serial}, not ${taken.wrench.serial}. Take the wrench that is really there.`;
     return refusePull(deps, taken, pull, message);
   }
+  const early = madeBefore(taken, pull, taken.wrench.name);
+  if (early) return refusePull(deps, taken, pull, early.message);
   try {
     const entered = await enter(deps, taken.jobId, incomingFrom(deps, taken, pull, 'serial'), { by: taken.by });
     if (!entered.ok) refusePull(deps, taken, pull, problemOf(entered.failure).detail);

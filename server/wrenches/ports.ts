@@ -12,12 +12,21 @@ export interface TakenWrench {
   readonly jointRef: string;
   /** Who took it: its pulls are theirs until somebody else takes it. */
   readonly by: Person;
+  /** When it was taken last. */
+  readonly since: string;
+}
+
+/** The taking of a wrench that ports and hands follow. */
+export interface Taking {
+  readonly by: Person;
+  readonly jointRefs: readonly string[];
+  readonly at: string;
 }
 
 /** The open ports. A wrench serves one job at a time: the one it was last taken for. */
 export interface WrenchPorts {
-  /** Opens and closes ports so that they fit the tools of this job, after `by` took one for these joints. */
-  readonly follow: (state: JobState, by: Person, jointRefs: readonly string[]) => void;
+  /** Opens and closes ports so that they fit the tools of this job, after one was taken. */
+  readonly follow: (state: JobState, taking: Taking) => void;
   /** Somebody works at this joint now: pulls of the wrench taken for it belong there. */
   readonly attend: (jobId: string, jointRef: string) => void;
   /** A wrench as it is taken at this moment, whatever way its pulls come. */
@@ -82,8 +91,9 @@ export function wrenchPorts(
   return {
     inHand: (wrenchId) => hands.get(wrenchId),
     inHands: (serials) => [...hands.values()].find(({ wrench }) => serials.includes(wrench.serial)),
-    follow: (state, by, jointRefs) => {
-      followHands(hands, state, by, jointRefs);
+    follow: (state, taking) => {
+      const { by, jointRefs, at } = taking;
+      followHands(hands, state, taking);
       const tools = serialTools(state);
       for (const [path, entry] of open) {
         if (entry.taken?.jobId !== state.jobId || tools.has(path)) continue;
@@ -92,7 +102,7 @@ export function wrenchPorts(
       }
       for (const [path, tool] of tools) {
         const jointRef = tool.jointRefs.find((ref) => jointRefs.includes(ref));
-        if (jointRef !== undefined) take(path, { ...tool, jobId: state.jobId, jointRef, by });
+        if (jointRef !== undefined) take(path, { ...tool, jobId: state.jobId, jointRef, by, since: at });
       }
     },
     attend: (jobId, jointRef) => {
@@ -122,15 +132,15 @@ export function wrenchPorts(
 
 type Held = Pick<TakenWrench, 'wrench' | 'jointRefs'>;
 
-/** Keeps in whose hands the wrenches of a job are, after `by` took one for these joints. */
-function followHands(hands: Map<string, TakenWrench>, state: JobState, by: Person, jointRefs: readonly string[]): void {
+/** Keeps in whose hands the wrenches of a job are, after one was taken. */
+function followHands(hands: Map<string, TakenWrench>, state: JobState, { by, jointRefs, at }: Taking): void {
   const tools = toolsBy(state, ({ id }) => id);
   for (const [wrenchId, { jobId }] of hands) {
     if (jobId === state.jobId && !tools.has(wrenchId)) hands.delete(wrenchId);
   }
   for (const [wrenchId, tool] of tools) {
     const jointRef = tool.jointRefs.find((ref) => jointRefs.includes(ref));
-    if (jointRef !== undefined) hands.set(wrenchId, { ...tool, jobId: state.jobId, jointRef, by });
+    if (jointRef !== undefined) hands.set(wrenchId, { ...tool, jobId: state.jobId, jointRef, by, since: at });
   }
 }
 

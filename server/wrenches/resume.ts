@@ -26,10 +26,10 @@ async function resumeJob({ store, ports }: Deps, jobId: string, isAsked: boolean
   if (tools.size === 0) return ok(undefined);
   const entries = await store.jobs.entries(jobId);
   if (!entries.ok) return entries;
-  for (const { body, by } of entries.value) {
+  for (const { body, by, at } of entries.value) {
     if (body.kind !== 'tool-taken') continue;
     const person = await store.people.get(by.id);
-    if (person.ok) ports.follow(state.value, person.value, body.jointRefs);
+    if (person.ok) ports.follow(state.value, { by: person.value, jointRefs: body.jointRefs, at });
   }
   return ok(undefined);
 }
