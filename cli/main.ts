@@ -39,6 +39,9 @@ program
     wholeNumber(0, 65_535),
   )
   .option('--no-demo', 'do not load the invented demonstration on the first start')
+  .option('--watch <folder>', 'set this folder up as a device whose files are taken, on this start and every later one')
+  .option('--mapping <name>', 'with --watch: the saved mapping by which its files are read')
+  .option('--wrench <serial>', 'with --watch: serial number of the wrench whose files they are')
   .action(runs(async () => (await import('./commands/serve.ts')).serve));
 
 const record = program.command('record').description('records: export, verify, the key that seals them');
@@ -86,6 +89,13 @@ program
   .addOption(data)
   .addOption(json)
   .action(runs(async () => (await import('./commands/jobs.ts')).listJobs));
+
+program
+  .command('devices')
+  .description('list the devices with what they have told')
+  .addOption(data)
+  .addOption(json)
+  .action(runs(async () => (await import('./commands/devices.ts')).listDevices));
 
 const demo = program.command('demo').description('the invented demonstration');
 demo

@@ -9,22 +9,25 @@ import { ending } from '../ending.ts';
 import { loadDemo } from '../load-demo.ts';
 import { withNewStore } from '../open.ts';
 import { answer, remark } from '../say.ts';
+import { type Watching, watchFolder } from '../watched-folder.ts';
 
 /** Beside the command in the repository, seen from where this is compiled to. */
 const WEB_FOLDER = fileURLToPath(new URL('../../../web/dist/app', import.meta.url));
 
-interface Wanted {
+interface Wanted extends Watching {
   readonly data?: string;
   readonly port?: number;
   readonly demo: boolean;
 }
 
 /** `clampwright serve`: opens the data folder, loads the demonstration on the first start, serves until it is ended. */
-export async function serve({ data, port, demo }: Wanted): Promise<Outcome<0>> {
+export async function serve({ data, port, demo, ...watching }: Wanted): Promise<Outcome<0>> {
   const folder = dataFolder(data);
   return withNewStore(folder, async (store) => {
     const loaded = demo ? await firstDemo(store) : ok(undefined);
     if (!loaded.ok) return loaded;
+    const watched = await watchFolder(store, watching);
+    if (!watched.ok) return watched;
     const webFolder = existsSync(WEB_FOLDER) ? WEB_FOLDER : undefined;
     const server = await startServer({ store, port, webFolder });
     if (!server.ok) return server;
