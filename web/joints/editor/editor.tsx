@@ -73,7 +73,7 @@ export function Editor({ kept: keptFirst, initial, brought, hasDraft, onSave, on
       <SourcePart form={form} stages={reading.content?.stages} onChange={set} />
       <CautionsPart form={form} onChange={set} />
       <ReworkPart form={form} onChange={set} />
-      <DecisionPart form={form} onChange={set} />
+      <DecisionPart form={form} stages={reading.content?.stages} onChange={set} />
       <RetorquePart form={form} onChange={set} />
       <EditorFoot
         reading={reading}

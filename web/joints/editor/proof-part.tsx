@@ -1,13 +1,17 @@
 import { CONSEQUENCE_CLASSES } from '@clampwright/core/joint';
-import { say, sayConsequence } from '@clampwright/core/language';
+import { say, sayChance, sayConsequence } from '@clampwright/core/language';
 import type { Stage } from '@clampwright/core/procedure';
+import { showNumber, showTorque } from '@clampwright/core/quantity';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
 import { FormFigure, FormText } from '../../forms/fields.tsx';
+import { readerIn } from '../../forms/reader.ts';
 import { Select } from '../../parts/select.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import { KeptDerivation } from '../derive/kept-derivation.tsx';
 import type { JointForm } from '../form/joint-form.ts';
+import { readDecisionRule } from '../form/read.ts';
+import { EXAMPLE_SHARE, ruleExample } from './rule-example.ts';
 
 const SOURCES = ['maker', 'standard', 'trial', 'derived'] as const;
 const RULES = ['simple', 'guarded', 'risk'] as const;
@@ -18,13 +22,13 @@ export interface JointPartProps {
   readonly onChange: (part: Partial<JointForm>) => void;
 }
 
-interface SourcePartProps extends JointPartProps {
+interface StagesPartProps extends JointPartProps {
   /** As far as they can be read; undefined while something is wrong. */
   readonly stages: readonly Stage[] | undefined;
 }
 
 /** Where the numbers come from. */
-export function SourcePart({ form, stages, onChange }: SourcePartProps) {
+export function SourcePart({ form, stages, onChange }: StagesPartProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const { numbersSource } = form;
@@ -55,7 +59,7 @@ export function SourcePart({ form, stages, onChange }: SourcePartProps) {
 }
 
 /** When a pull counts as within. */
-export function DecisionPart({ form, onChange }: JointPartProps) {
+export function DecisionPart({ form, stages, onChange }: StagesPartProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const { decisionRule } = form;
@@ -88,6 +92,7 @@ export function DecisionPart({ form, onChange }: JointPartProps) {
         ) : null}
       </div>
       <p className="soft">{t(`joint.decision-${decisionRule.kind}-about`)}</p>
+      <ExampleFigure form={form} stages={stages} />
       <Select
         label={t('joint.consequence')}
         value={form.consequenceClass}
@@ -95,8 +100,37 @@ export function DecisionPart({ form, onChange }: JointPartProps) {
           value,
           label: value === 'none' ? t('joint.consequence-none') : sayConsequence(value, language),
         }))}
+        hint={t('joint.consequence-hint')}
         onChange={(consequenceClass) => onChange({ consequenceClass })}
       />
     </Sheet>
+  );
+}
+
+/** What the rule makes of the joint's own window with a usual wrench, the chance told in words. */
+function ExampleFigure({ form, stages }: Pick<StagesPartProps, 'form' | 'stages'>) {
+  const { t } = useTranslation('lead');
+  const language = useLanguage();
+  const window = stages?.findLast(({ torque }) => torque !== undefined)?.torque;
+  const rule = readDecisionRule(form, readerIn(language));
+  if (!window || !rule || !(window.lowerNm < window.upperNm)) return null;
+  const torque = (torqueNm: number) => showTorque(torqueNm, form.torqueUnit, language);
+  const { accepted, chanceAbove } = ruleExample(window, rule);
+  const usual = {
+    lower: torque(window.lowerNm),
+    upper: torque(window.upperNm),
+    share: showNumber(EXAMPLE_SHARE * 100, language),
+  };
+  return (
+    <p>
+      {accepted
+        ? t('joint.decision-example', {
+            ...usual,
+            from: torque(accepted.lowerNm),
+            to: torque(accepted.upperNm),
+            chance: sayChance(chanceAbove, language),
+          })
+        : t('joint.decision-example-none', usual)}
+    </p>
   );
 }

@@ -124,7 +124,8 @@ const readRework = ({ rework }: JointForm, reader: Reader) =>
     }),
   });
 
-function readDecisionRule({ decisionRule }: JointForm, reader: Reader) {
+/** The rule that stands in the form; undefined while its figure cannot be read. */
+export function readDecisionRule({ decisionRule }: Pick<JointForm, 'decisionRule'>, reader: Reader) {
   const { kind, factor, maximumPercent } = decisionRule;
   switch (kind) {
     case 'simple':
