@@ -3,6 +3,7 @@ import type { Language } from '../quantity/language.ts';
 import { showNumber } from '../quantity/show-number.ts';
 import { showTorque } from '../quantity/show-quantity.ts';
 import type { TorqueUnit } from '../quantity/unit.ts';
+import { sayMechanics } from './mechanics/say.ts';
 import { say } from './say.ts';
 
 export interface Fact {
@@ -12,7 +13,9 @@ export interface Fact {
 
 /** Beside its name in the registry, by which it can be worked out again. */
 const nameOf = (calculation: string, language: Language): string =>
-  calculation === 'assembly-torque' ? `${say(language, 'derived.assembly-torque')} (${calculation})` : calculation;
+  calculation === 'assembly-torque'
+    ? `${sayMechanics(language, 'derived.assembly-torque')} (${calculation})`
+    : calculation;
 
 /** What went into a derived target and what came out, for screen and record alike. */
 export function sayDerivation(

@@ -63,11 +63,11 @@ const stepTable = (ref: string, steps: readonly StepShown[], language: Language)
   name: 'derivation',
   caption: sayMechanics(language, 'plot.reads', { name: ref, value: say(language, 'derived.title') }),
   columns: [
-    { title: say(language, 'derived.symbol'), align: 'left' },
-    { title: say(language, 'derived.formula'), align: 'left' },
-    { title: say(language, 'derived.value'), align: 'right' },
-    { title: say(language, 'derived.source'), align: 'left' },
-    { title: say(language, 'derived.with-numbers'), align: 'left', place: 'below' },
+    { title: sayMechanics(language, 'derived.symbol'), align: 'left' },
+    { title: sayMechanics(language, 'derived.formula'), align: 'left' },
+    { title: sayMechanics(language, 'derived.value'), align: 'right' },
+    { title: sayMechanics(language, 'derived.source'), align: 'left' },
+    { title: sayMechanics(language, 'derived.with-numbers'), align: 'left', place: 'below' },
   ],
   groups: [{ title: '', rows: steps.map((step) => ({ cells: stepCells(step, language), voice: 'plain' })) }],
 });
