@@ -31,7 +31,7 @@ describe('a digital certificate', () => {
     expect(writeDcc(aCertificate, facts)).toBe(xml);
   });
 
-  // The order of the schema 3.3.0, from memory; the schema itself is not kept here.
+  // The order of the schema, read in version 3.2.1; the schema itself is not kept here.
   it.each([
     ['dcc:digitalCalibrationCertificate', ['dcc:administrativeData', 'dcc:measurementResults', 'dcc:document']],
     [

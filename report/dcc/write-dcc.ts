@@ -21,8 +21,8 @@ export const ENCLOSED = { fileName: 'calibration.json', mimeType: 'application/j
 /**
  * A calibration as Digital Calibration Certificate: XML with SI units that machines read.
  *
- * @source DCC schema of the Physikalisch-Technische Bundesanstalt, version 3.3.0, D-SI 2.2.1 (order of elements from an
- * older version that was read, and from memory); ISO/IEC 17025:2017, 7.8
+ * @source DCC schema of the Physikalisch-Technische Bundesanstalt: every part used was read in version 3.2.1, its figures
+ * in D-SI 2.2; that 3.3.0 orders them alike is from memory; ISO/IEC 17025:2017, 7.8
  */
 export function writeDcc(certified: Certified, facts: DccFacts): string {
   const builder = new XMLBuilder({
