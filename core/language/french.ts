@@ -155,7 +155,7 @@ export const french: Catalogue = {
   'recall.list': 'À revérifier, le plus grave d’abord',
   'recall.joint': 'Assemblage',
   'recall.position': 'Position',
-  'recall.stage': 'Étape/tour',
+  'recall.stage': 'Phase/passe',
   'recall.when': 'Serré le',
   'recall.class': 'Classe',
   'recall.shown': 'Tel qu’enregistré',
@@ -330,7 +330,7 @@ export const french: Catalogue = {
 
   'plan.estimate': 'Cibles calculées pour les voisins\u00a0: une estimation',
   'plan.estimate-text':
-    'Les cibles par position de l’étape {stage} viennent d’un plan qui tient compte de l’effet d’un boulon sur le suivant. La procédure du fabricant prime.',
+    'Les cibles par position de la phase {stage} viennent d’un plan qui tient compte de l’effet d’un boulon sur le suivant. La procédure du fabricant prime.',
   'plan.changed': 'Les passes ont été modifiées après le plan\u00a0; il ne les explique plus.',
   'plan.known-by': 'Voisins connus par',
   'plan.by-dimensions': 'un modèle d’après les dimensions',
@@ -351,7 +351,7 @@ export const french: Catalogue = {
   'plan.targets': 'cibles par position',
   'plan.pull': 'Tirée',
   'plan.share': 'Du total',
-  'plan.round': 'Étape {stage}, passe {round}',
+  'plan.round': 'Phase {stage}, passe {round}',
   'plan.by-position': 'Cibles par position, voir leur tableau.',
   'closing.title': 'de combien chaque fixation a encore tourné',
   'closing.turned': 'Encore tourné',
