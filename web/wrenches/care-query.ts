@@ -1,5 +1,5 @@
 import type { ReferenceStandard } from '@clampwright/core/wrench';
-import type { WrenchCare } from '@clampwright/server/contract';
+import type { DueItem, WrenchCare } from '@clampwright/server/contract';
 import { queryOptions } from '@tanstack/react-query';
 import { get, having, listOf } from '../app/api.ts';
 
@@ -10,6 +10,12 @@ export const careQuery = (wrenchId: string) =>
     queryKey: ['care', wrenchId],
     queryFn: () => get(`/toolbox/wrenches/${wrenchId}/care`, isCare),
   });
+
+/** Below `toolbox`, since whatever changes a wrench may change when it is due. */
+export const dueQuery = queryOptions({
+  queryKey: ['toolbox', 'due'],
+  queryFn: () => get('/due', listOf(having<DueItem>('kind', 'id', 'state'))),
+});
 
 const isReferences = listOf(having<ReferenceStandard>('id', 'name', 'dueOn'));
 

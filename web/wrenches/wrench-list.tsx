@@ -1,5 +1,5 @@
 import { showNumber } from '@clampwright/core/quantity';
-import { calibrationState, type Wrench } from '@clampwright/core/wrench';
+import { careState, type Wrench } from '@clampwright/core/wrench';
 import { Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -12,22 +12,30 @@ import { CalibrationWord } from './calibration-word.tsx';
 
 interface WrenchListProps {
   readonly wrenches: readonly Wrench[];
+  /** Since each was calibrated, by its identity; empty until they are counted. */
+  readonly pullsSince: ReadonlyMap<string, number>;
   readonly onCalibrate: ((wrench: Wrench) => void) | undefined;
 }
 
 /** The wrenches, those that must not be used first. */
-export function WrenchList({ wrenches, onCalibrate }: WrenchListProps) {
+export function WrenchList({ wrenches, pullsSince, onCalibrate }: WrenchListProps) {
   const { t } = useTranslation('lead');
   const today = useNow().toISOString();
   if (wrenches.length === 0) return <EmptyState title={t('wrenches.none')} text={t('wrenches.none-text')} />;
-  const rank = (wrench: Wrench) => URGENCY.indexOf(calibrationState(wrench, today));
+  const rank = (wrench: Wrench) => URGENCY.indexOf(careState(wrench, today, pullsSince.get(wrench.id) ?? 0));
   return (
     <div className="wrench-list">
       <Ledger label={t('wrenches.title')}>
         {wrenches
           .toSorted((a, b) => rank(a) - rank(b) || a.lowestNm - b.lowestNm)
           .map((wrench) => (
-            <WrenchRow key={wrench.id} wrench={wrench} today={today} onCalibrate={onCalibrate} />
+            <WrenchRow
+              key={wrench.id}
+              wrench={wrench}
+              today={today}
+              pullsSince={pullsSince.get(wrench.id)}
+              onCalibrate={onCalibrate}
+            />
           ))}
       </Ledger>
     </div>
@@ -42,10 +50,11 @@ const URGENCY = ['off', 'overdue', 'never', 'soon', 'valid'] as const;
 interface WrenchRowProps {
   readonly wrench: Wrench;
   readonly today: string;
+  readonly pullsSince: number | undefined;
   readonly onCalibrate: ((wrench: Wrench) => void) | undefined;
 }
 
-function WrenchRow({ wrench, today, onCalibrate }: WrenchRowProps) {
+function WrenchRow({ wrench, today, pullsSince, onCalibrate }: WrenchRowProps) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const { calibration } = wrench;
@@ -74,7 +83,7 @@ function WrenchRow({ wrench, today, onCalibrate }: WrenchRowProps) {
             ]
           : []),
       ]}
-      state={<CalibrationWord wrench={wrench} today={today} />}
+      state={<CalibrationWord wrench={wrench} today={today} pullsSince={pullsSince} />}
       side={
         onCalibrate ? (
           <Button label={t('wrenches.calibrate-named', { name: wrench.name })} onPress={() => onCalibrate(wrench)}>

@@ -1,5 +1,5 @@
 import { showNumber, showTorque } from '@clampwright/core/quantity';
-import { careState, daysToCalibration, pullsBetween } from '@clampwright/core/wrench';
+import { pullsBetween } from '@clampwright/core/wrench';
 import type { WrenchCare } from '@clampwright/server/contract';
 import { Link } from '@tanstack/react-router';
 import { useTranslation } from 'react-i18next';
@@ -8,9 +8,8 @@ import { Button, buttonClass } from '../parts/button.tsx';
 import { showDate } from '../parts/dates.ts';
 import { Ledger, LedgerRow } from '../parts/ledger.tsx';
 import { useNow } from '../parts/now.ts';
-import { StateWord } from '../parts/state-word.tsx';
 import { keptSession } from './calibrate/kept-session.ts';
-import { STATE_KINDS } from './calibration-word.tsx';
+import { CalibrationWord } from './calibration-word.tsx';
 
 interface WrenchStandingProps {
   readonly care: WrenchCare;
@@ -26,8 +25,6 @@ export function WrenchStanding({ care, mayCalibrate, onWhereabouts, onPaper }: W
   const { wrench, pullsSince } = care;
   const { calibration } = wrench;
   const today = useNow().toISOString();
-  const state = careState(wrench, today, pullsSince);
-  const days = Math.abs(daysToCalibration(wrench, today) ?? 0);
   const torque = (torqueNm: number) => showTorque(torqueNm, 'N·m', language);
   const count = (pulls: number) => showNumber(pulls, language);
   const isBegun = keptSession(wrench.id) !== undefined;
@@ -35,7 +32,7 @@ export function WrenchStanding({ care, mayCalibrate, onWhereabouts, onPaper }: W
     <div className="wrench-standing">
       <Ledger label={wrench.name}>
         <LedgerRow
-          title={<StateWord kind={STATE_KINDS[state]}>{t(`wrenches.state-${state}`, { count: days })}</StateWord>}
+          title={<CalibrationWord wrench={wrench} today={today} pullsSince={pullsSince} />}
           facts={[
             ...(calibration ? [t('care.reference-due', { on: showDate(calibration.dueOn, language) })] : []),
             t('care.pulls-since', { count: pullsSince, limit: count(pullsBetween(wrench)) }),

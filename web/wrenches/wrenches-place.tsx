@@ -8,6 +8,7 @@ import { Button, buttonClass } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { PageHeader } from '../parts/page-header.tsx';
 import { Loading, Trouble } from '../parts/states.tsx';
+import { dueQuery } from './care-query.ts';
 import { mayKeep } from './may-keep.ts';
 import { type DialogKind, ToolboxDialog } from './toolbox-dialog.tsx';
 import { AdapterList, ExtensionList } from './turning-lists.tsx';
@@ -18,6 +19,8 @@ import './wrenches.css';
 export default function WrenchesPlace() {
   const { t } = useTranslation('lead');
   const toolbox = useQuery(toolboxQuery);
+  const due = useQuery(dueQuery);
+  const pullsSince = new Map((due.data ?? []).map(({ id, pullsSince: pulls = 0 }) => [id, pulls]));
   const person = usePerson();
   const [open, setOpen] = useState<DialogKind>();
   const may = mayKeep(person);
@@ -48,6 +51,7 @@ export default function WrenchesPlace() {
         <>
           <WrenchList
             wrenches={toolbox.data.wrenches}
+            pullsSince={pullsSince}
             onCalibrate={may.calibrate ? (wrench) => setOpen({ kind: 'calibration', wrench }) : undefined}
           />
           <AdapterList
