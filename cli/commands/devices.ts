@@ -1,4 +1,4 @@
-import type { Device, DeviceCounts } from '@clampwright/core/device';
+import { type DeviceCounts, withoutPassword } from '@clampwright/core/device';
 import { ok } from '@clampwright/core/failure';
 import type { Outcome } from '@clampwright/server';
 import type { KeptDevice, Store } from '@clampwright/store';
@@ -39,12 +39,6 @@ async function listedIn({ devices }: Store): Promise<Outcome<readonly Listed[]>>
       counts: counts.value.get(device.id) ?? null,
     })),
   );
-}
-
-function withoutPassword(device: Device): Device {
-  if (device.way.kind !== 'opc-ua') return device;
-  const { password: _, ...way } = device.way;
-  return { ...device, way };
 }
 
 const HEAD = [

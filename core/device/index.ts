@@ -8,3 +8,4 @@ export {
   SECURITY_POLICIES,
   type WayIn,
 } from './device.ts';
+export { withoutPassword } from './without-password.ts';

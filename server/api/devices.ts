@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { Device } from '@clampwright/core/device';
+import { type Device, withoutPassword } from '@clampwright/core/device';
 import { failed, ok, type Result } from '@clampwright/core/failure';
 import type { KeptDevice, Store } from '@clampwright/store';
 import { z } from 'zod';
@@ -21,18 +21,12 @@ const deviceParams = z.object({ id: z.uuid() });
 const keepers = onlyFor('keeper', 'lead');
 
 /** What nobody needs to see is left out. */
-function shown({ device, hasKey }: KeptDevice, { devices }: Pick<Deps, 'devices'>): ShownDevice {
-  const standing = devices.told(device.id);
-  if (device.way.kind !== 'opc-ua')
-    return { device, hasPassword: false, hasKey, standing: { ...standing, raw: [...standing.raw] } };
-  const { password, ...way } = device.way;
-  return {
-    device: { ...device, way },
-    hasPassword: password !== undefined,
-    hasKey,
-    standing: { ...standing, raw: [...standing.raw] },
-  };
-}
+const shown = ({ device, hasKey }: KeptDevice, { devices }: Pick<Deps, 'devices'>): ShownDevice => ({
+  device: withoutPassword(device),
+  hasPassword: device.way.kind === 'opc-ua' && device.way.password !== undefined,
+  hasKey,
+  standing: devices.told(device.id),
+});
 
 const listDevices = route({
   method: 'get',
