@@ -15,6 +15,7 @@ const RUNS = [
   { count: 100, pulls: 8 },
 ] as const;
 const SETTLING_MS = 2000;
+const AGAIN_MS = 50;
 const FLAGS = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-sync'];
 
 type Times = ReadonlyMap<string, number>;
@@ -67,8 +68,13 @@ async function verdictsAt(
   const heard = new Map<string, number>();
   const ends = await Promise.all(
     jobIds.map((jobId) => {
+      // As a page does, it asks again where a crowded machine let a connection drop; the wait counts.
+      const ask = (afterSeq: number): Promise<Response> =>
+        fetch(`${url}/api/v1/jobs/${jobId}/entries?after=${afterSeq}`, { headers: { cookie } }).catch(() =>
+          pause(AGAIN_MS).then(() => ask(afterSeq)),
+        );
       const fetchNew = async (afterSeq: number): Promise<void> => {
-        const answer = await fetch(`${url}/api/v1/jobs/${jobId}/entries?after=${afterSeq}`, { headers: { cookie } });
+        const answer = await ask(afterSeq);
         for (const { id } of entriesSchema.parse(await answer.json())) if (!heard.has(id)) heard.set(id, now());
       };
       return eventsOf(`${url}/api/v1/jobs/${jobId}/live`, (data) => {

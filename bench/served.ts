@@ -3,11 +3,15 @@ import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { z } from 'zod';
 
 /** A served workshop with the demo, in a folder of its own. */
 export interface Served {
   readonly url: string;
   readonly pid: number;
+  /** What it holds once everything that nobody needs is thrown away, MB. */
+  heapMb(): Promise<number>;
   end(): Promise<void>;
 }
 
@@ -23,16 +27,25 @@ async function address(child: ChildProcess): Promise<string> {
   throw new Error(`the server ended without an address: ${said}`);
 }
 
-/** Starts the command as its user does. */
+const HEAP_ON_REQUEST = fileURLToPath(new URL('heap-on-request.js', import.meta.url));
+const heapSchema = z.object({ heapMb: z.number() });
+
+/** Starts the command as its user does, except that it can be asked for its heap. */
 export async function served(): Promise<Served> {
   const folder = mkdtempSync(path.join(tmpdir(), 'clampwright-bench-'));
-  const child = spawn(process.execPath, ['cli/bin/clampwright.js', 'serve', '--data', folder, '--port', '0'], {
-    stdio: ['ignore', 'pipe', 'inherit'],
+  const command = ['cli/bin/clampwright.js', 'serve', '--data', folder, '--port', '0'];
+  const child = spawn(process.execPath, ['--expose-gc', '--import', HEAP_ON_REQUEST, ...command], {
+    stdio: ['ignore', 'pipe', 'inherit', 'ipc'],
   });
   const url = await address(child);
   return {
     url,
     pid: child.pid ?? 0,
+    heapMb: async () => {
+      const told = once(child, 'message');
+      child.send('heap');
+      return heapSchema.parse((await told)[0]).heapMb;
+    },
     end: async () => {
       child.kill('SIGTERM');
       await once(child, 'exit');

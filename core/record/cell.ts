@@ -49,7 +49,8 @@ export function withAttempt(cell: CellState, attempt: Attempt, rework: Rework, o
   const surplus = Math.max(cell.attempts.length + 1 - attemptsKept, 0);
   const added = {
     ...cell,
-    attempts: [...cell.attempts.slice(surplus), attempt],
+    // as long as it must be: what a spread list keeps free for more would take a third of what a job remembers of a pull
+    attempts: cell.attempts.slice(surplus).concat(attempt),
     attemptCount: cell.attemptCount + 1,
     attemptsCounted: cell.attemptsCounted + 1,
     acceptedBy: undefined,
