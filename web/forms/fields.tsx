@@ -18,6 +18,7 @@ export function FormText({ field, ...props }: AtField & TextFieldProps) {
 export function FormFigure({
   field,
   unit,
+  size = 'narrow',
   ...props
 }: AtField & Omit<TextFieldProps, 'after'> & { readonly unit?: string }) {
   const faults = useFaults();
@@ -27,7 +28,7 @@ export function FormFigure({
       unit={unit}
       problem={faults.problem(field)}
       onBlur={() => faults.leave(field)}
-      size="narrow"
+      size={size}
     />
   );
 }

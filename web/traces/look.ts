@@ -1,3 +1,5 @@
+import { useSyncExternalStore } from 'react';
+
 /** The colours of the page, as a canvas wants them. */
 export interface Look {
   readonly ink: string;
@@ -25,3 +27,16 @@ export function lookOf(element: Element): Look {
     font: of('--font'),
   };
 }
+
+const darkScheme = (): MediaQueryList => matchMedia('(prefers-color-scheme: dark)');
+
+/** Whether the device asks for dark pages; tells when it changes its mind, as at dusk. */
+export const useDarkScheme = (): boolean =>
+  useSyncExternalStore(
+    (onChange) => {
+      const scheme = darkScheme();
+      scheme.addEventListener('change', onChange);
+      return () => scheme.removeEventListener('change', onChange);
+    },
+    () => darkScheme().matches,
+  );

@@ -29,9 +29,10 @@ export const CORNERS: Readonly<Record<MarkShape, readonly (readonly [number, num
 /** Draws the numbered marks; what speaks against the pull is filled. */
 export function drawMarks(plot: uPlot, marks: readonly TraceMark[], look: Look): void {
   const { ctx, bbox } = plot;
+  const sizePx = SIZE_PX * devicePixelRatio;
   ctx.save();
   ctx.beginPath();
-  ctx.rect(bbox.left - SIZE_PX, bbox.top - SIZE_PX, bbox.width + 2 * SIZE_PX, bbox.height + 2 * SIZE_PX);
+  ctx.rect(bbox.left - sizePx, bbox.top - sizePx, bbox.width + 2 * sizePx, bbox.height + 2 * sizePx);
   ctx.clip();
   ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
@@ -39,7 +40,7 @@ export function drawMarks(plot: uPlot, marks: readonly TraceMark[], look: Look):
   const taken: Place[] = [];
   for (const mark of marks) {
     const at = { x: plot.valToPos(mark.deg, 'x', true), y: plot.valToPos(mark.torque, 'y', true) };
-    const place = freePlace(at, taken, SIZE_PX * devicePixelRatio);
+    const place = freePlace(at, taken, sizePx, bbox.left);
     taken.push(place);
     if (place !== at) drawLeader(ctx, at, place, look);
     drawMark(ctx, place, mark, look);
@@ -52,13 +53,17 @@ interface Place {
   readonly y: number;
 }
 
-/** Its own place, or the next one to the upper left where another mark stands there already. */
-function freePlace(wanted: Place, taken: readonly Place[], sizePx: number): Place {
+/**
+ * Its own place, or where another mark stands there already the next one to the upper left; to the upper right where the
+ * plot ends on the left and the axis has its figures.
+ */
+export function freePlace(wanted: Place, taken: readonly Place[], sizePx: number, leftPx: number): Place {
   const isTaken = ({ x, y }: Place): boolean =>
     taken.some((other) => Math.hypot(other.x - x, other.y - y) < 1.15 * sizePx);
   if (!isTaken(wanted)) return wanted;
-  const moved = { x: wanted.x - 0.9 * sizePx, y: wanted.y - 0.9 * sizePx };
-  return freePlace(moved, taken, sizePx);
+  const isAtEdge = wanted.x - 1.4 * sizePx < leftPx;
+  const moved = { x: wanted.x + (isAtEdge ? 0.9 : -0.9) * sizePx, y: wanted.y - 0.9 * sizePx };
+  return freePlace(moved, taken, sizePx, isAtEdge ? Number.POSITIVE_INFINITY : leftPx);
 }
 
 function drawLeader(ctx: CanvasRenderingContext2D, from: Place, to: Place, look: Look): void {

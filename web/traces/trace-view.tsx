@@ -5,6 +5,7 @@ import { useMemo, useRef, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { Button } from '../parts/button.tsx';
+import { useDarkScheme } from './look.ts';
 import { showTraceTorque } from './shown-torque.ts';
 import { traceDrawing } from './trace-drawing.ts';
 import { TraceFigures } from './trace-figures.tsx';
@@ -31,6 +32,7 @@ const STEP = { near: 0.5, far: 2 } as const;
 export default function TraceView({ state, pull, trace, earlier, unit }: TraceViewProps) {
   const { t } = useTranslation();
   const language = useLanguage();
+  const scheme = useDarkScheme() ? 'dark' : 'light';
   const shown = useMemo(() => shownTrace(state, pull, trace), [state, pull, trace]);
   const drawing = useMemo(
     () => traceDrawing(shown, pull.trace?.findings ?? [], earlier, unit),
@@ -55,7 +57,8 @@ export default function TraceView({ state, pull, trace, earlier, unit }: TraceVi
           <Button onPress={() => hand.current?.whole()}>{t('trace.whole')}</Button>
         </span>
       </div>
-      <TracePlot drawing={drawing} axes={axes} hand={hand} onRead={setRead} />
+      {/* made anew in another theme: a canvas keeps the colours that it was drawn in */}
+      <TracePlot key={scheme} drawing={drawing} axes={axes} hand={hand} onRead={setRead} />
       <input
         className="trace-slider"
         type="range"

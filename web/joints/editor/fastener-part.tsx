@@ -48,15 +48,16 @@ export function FastenerPart({ fastener, onChange }: FastenerPartProps) {
           options={REUSE.map((value) => ({ value, label: say(language, `reuse.${value}`) }))}
           onChange={(reuse) => set({ reuse })}
         />
+        <FormFigure
+          field="fastener.stiffnessNPerMm"
+          label={t('joint.stiffness')}
+          hint={t('joint.stiffness-hint')}
+          unit="N/mm"
+          size="usual"
+          value={fastener.stiffness}
+          onChange={(stiffness) => set({ stiffness })}
+        />
       </div>
-      <FormFigure
-        field="fastener.stiffnessNPerMm"
-        label={t('joint.stiffness')}
-        hint={t('joint.stiffness-hint')}
-        unit="N/mm"
-        value={fastener.stiffness}
-        onChange={(stiffness) => set({ stiffness })}
-      />
       <PrevailingFields prevailing={fastener.prevailing} onChange={(prevailing) => set({ prevailing })} />
     </Sheet>
   );

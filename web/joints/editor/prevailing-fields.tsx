@@ -31,6 +31,7 @@ export function PrevailingFields({ prevailing, onChange }: PrevailingFieldsProps
       {prevailing.by === 'none' ? null : (
         <>
           <FormFigure
+            size="usual"
             field="fastener.prevailing.highestNm"
             label={t('joint.prevailing-highest')}
             hint={t('joint.prevailing-highest-hint')}
