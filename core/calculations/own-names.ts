@@ -42,10 +42,10 @@ export const namesOwnRow = (input: unknown): boolean =>
  * @returns the input as the calculation takes it; refused where a lubricant is not there, or a name is that of several
  */
 export function withOwnRows({ input: schema }: Calculation, input: unknown, rows: readonly OwnRow[]): Result<unknown> {
+  if (rows.length === 0 || !namesOwnRow(input)) return ok(input);
   const taken = schema instanceof z.ZodObject ? schema.shape : {};
   const standing = standingRows(rows);
   let told = fieldsOf(input);
-  if (standing.length === 0 || !namesOwnRow(input)) return ok(input);
   for (const kind of ['bolt', 'material', 'lubricant'] as const) {
     const found = named(kind, told, standing);
     if (!found.ok) return found;
