@@ -105,7 +105,7 @@ describe('a wrench on a real pseudo-terminal', () => {
       await wrench.close();
       await streaming;
       await until(events, 'lost', 1);
-      expect(events.at(-1)).toMatchObject({ kind: 'lost' });
+      expect(events.some(({ kind }) => kind === 'lost')).toBe(true);
     }
   });
 
