@@ -14,6 +14,7 @@ const BENCHMARKS = {
   'elastic-interaction': async () => (await import('./elastic-interaction.ts')).run(),
   flood: async () => (await import('./flood.ts')).run(),
   trace: async () => (await import('./trace.ts')).run(),
+  'trace-drawing': async () => (await import('./trace-drawing.ts')).run(),
   'slider-frame': async () => (await import('./slider-frame.ts')).run(),
   conformity: async () => (await import('./conformity.ts')).run(),
   recall: async () => (await import('./recall.ts')).run(),
