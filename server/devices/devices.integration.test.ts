@@ -88,6 +88,43 @@ describe('a device on a real pseudo-terminal', () => {
     ]);
   });
 
+  it('is waited for when it stalls in the middle of a line, and a pull that never ended is told and not taken', async () => {
+    const streaming = {
+      ...LINES,
+      name: 'Streaming wrench',
+      lines: [
+        { says: 'sample', fields: [{ means: 'mark', text: 'S' }, { means: 'number' }, { means: 'torque' }] },
+        ...LINES.lines,
+      ],
+      samplesPerSecond: 100,
+    };
+    expect((await bench.ask('POST', '/line-descriptions', streaming, lead)).status).toBe(200);
+    const pty = await terminal();
+    const device = {
+      id: identity('bench'),
+      name: 'At the press',
+      way: { kind: 'serial', path: link, lines: streaming.name },
+    };
+    await bench.ask('POST', '/devices', { device }, lead);
+    await until(({ state }) => state === 'connected');
+
+    await says(pty, 'S;1;12,0\nKW;1;42');
+    await until(({ lastSeenAt }) => lastSeenAt !== null);
+    await pause(300);
+    expect(await standing()).toMatchObject({ taken: 0, refused: 0, unreadable: 0 });
+    await says(pty, `,0;${wrench.serial}\n`);
+    await until(({ taken }) => taken === 1);
+
+    await says(pty, 'S;2;9,0\nS;2;15,0\n');
+    await pause(300);
+    await says(pty, `S;3;11,0\nKW;3;41,5;${wrench.serial}\n`);
+    expect(await until(({ taken }) => taken === 2)).toMatchObject({
+      unreadable: 1,
+      lastFault: { kind: 'line', code: 'no-result' },
+    });
+    await pty.close();
+  });
+
   it('is not harmed by a flood of rubbish', async () => {
     const pty = await terminal();
     const device = {

@@ -34,8 +34,10 @@ export function runSerial(
     }
   };
   const tellTorque = ({ pull, elapsedS, torqueNm, angleDeg = 0 }: Extract<SerialEvent, { kind: 'sample' }>): void => {
+    if (!isDue(pull, elapsedS)) return;
+    standing.heard('', deps.now().toISOString());
     const taken = device.wrenchId === undefined ? undefined : deps.ports.inHand(device.wrenchId);
-    if (!taken || !isDue(pull, elapsedS)) return;
+    if (!taken) return;
     deps.listeners.tell(taken.jobId, { kind: 'torque', jointRef: taken.jointRef, torqueNm, angleDeg });
   };
   const port = openSerial(way.path, hear, { baudRate: way.baudRate, lines, origin: device.id });
