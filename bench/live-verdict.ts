@@ -29,10 +29,8 @@ export async function run(): Promise<readonly BenchResult[]> {
     const workshop = await streamingWorkshop(wrenches, 1);
     const ours = await verdictsAt(workshop, wrenches, pulls);
     results.push(...besides(`verdict at a listener, ${count} streaming`, ours, peer, count * pulls));
-    if (count === 1) {
-      const shown = await shownInBrowser(workshop, wrenches, pulls);
-      results.push(...besides('verdict on a page in Chromium, 1 streaming', shown, peer, pulls));
-    }
+    const shown = await shownInBrowser(workshop, wrenches, pulls);
+    results.push(...besides(`verdict on a page in Chromium, ${count} streaming`, shown, peer, pulls));
     await workshop.end();
     for (const { pty } of wrenches) await pty.close();
   }
@@ -89,7 +87,7 @@ async function verdictsAt(
   return waits(sent, heard);
 }
 
-/** Until the words of the verdict of each position have been drawn, seen from within the page. */
+/** Until the words of the verdict of each position have been drawn, seen from within the page of the first wrench. */
 async function shownInBrowser(
   { url, cookie, jobIds }: StreamingWorkshop,
   wrenches: readonly StreamingWrench[],
