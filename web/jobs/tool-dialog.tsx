@@ -2,7 +2,8 @@ import type { JobJoint, JointState } from '@clampwright/core/record';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
-import { Dialog } from '../parts/dialog.tsx';
+import { Button } from '../parts/button.tsx';
+import { Dialog, DialogActions } from '../parts/dialog.tsx';
 import { useNow } from '../parts/now.ts';
 import { EmptyState, Loading, Trouble } from '../parts/states.tsx';
 import { Tick } from '../parts/tick.tsx';
@@ -49,7 +50,16 @@ export function ToolDialog({ job, joint, onClose }: ToolDialogProps) {
         </>
       ) : null}
       <JointTicks job={job} refs={refs} onChange={setRefs} />
-      {tool ? <TakeTool job={job} tool={tool} joints={jointsOf(job, refs)} onClose={onClose} /> : null}
+      {tool ? (
+        <TakeTool job={job} tool={tool} joints={jointsOf(job, refs)} onClose={onClose} />
+      ) : (
+        <DialogActions>
+          <Button kind="primary" isDisabled>
+            {t('tool.take')}
+          </Button>
+          <Button onPress={onClose}>{t('act.cancel')}</Button>
+        </DialogActions>
+      )}
     </Dialog>
   );
 }
