@@ -7,10 +7,9 @@ import { useWho } from '../app/who.tsx';
 import { FaultsProvider } from '../forms/faults.tsx';
 import { FormFigure, FormText } from '../forms/fields.tsx';
 import { toolboxQuery } from '../jobs/toolbox-query.ts';
-import { Button } from '../parts/button.tsx';
-import { Dialog, DialogActions } from '../parts/dialog.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { KeepActions } from '../parts/keep-actions.tsx';
 import { Select } from '../parts/select.tsx';
-import { Trouble } from '../parts/states.tsx';
 import { newIdentity } from '../work/identity.ts';
 import { BLANK_DEVICE, type DeviceForm, formOf, readDevice, WAYS } from './device-form.ts';
 import { lineDescriptionsQuery, mappingNamesQuery, useDeviceAct } from './devices.ts';
@@ -25,7 +24,6 @@ interface DeviceDialogProps {
 /** Sets up a device, or changes how it is set up. */
 export function DeviceDialog({ shown, onClose }: DeviceDialogProps) {
   const { t } = useTranslation('lead');
-  const { t: say } = useTranslation();
   const language = useLanguage();
   const who = useWho();
   const act = useDeviceAct();
@@ -50,13 +48,7 @@ export function DeviceDialog({ shown, onClose }: DeviceDialogProps) {
             <OpcUaFields form={form} hasPassword={shown?.hasPassword ?? false} onChange={set} />
           ) : null}
           {form.kind === 'folder' ? <FolderFields form={form} onChange={set} /> : null}
-          {act.isError ? <Trouble error={act.error} /> : null}
-          <DialogActions>
-            <Button kind="primary" type="submit" isDisabled={act.isPending}>
-              {t('devices.save')}
-            </Button>
-            <Button onPress={onClose}>{say('act.cancel')}</Button>
-          </DialogActions>
+          <KeepActions action={t('devices.save')} sending={act} onCancel={onClose} />
         </form>
       </FaultsProvider>
     </Dialog>

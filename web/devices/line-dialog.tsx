@@ -4,11 +4,10 @@ import { type FormEvent, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
 import { useWho } from '../app/who.tsx';
-import { Button } from '../parts/button.tsx';
-import { Dialog, DialogActions } from '../parts/dialog.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { KeepActions } from '../parts/keep-actions.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Select } from '../parts/select.tsx';
-import { Trouble } from '../parts/states.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { useDeviceAct } from './devices.ts';
 import { LineEnd } from './line-end.tsx';
@@ -26,7 +25,6 @@ interface LineDialogProps {
 /** Describes the lines of a wrench, and shows at once what is understood by it. */
 export function LineDialog({ description, heard, onClose }: LineDialogProps) {
   const { t } = useTranslation('lead');
-  const { t: say } = useTranslation();
   const language = useLanguage();
   const who = useWho();
   const act = useDeviceAct();
@@ -48,13 +46,7 @@ export function LineDialog({ description, heard, onClose }: LineDialogProps) {
         <LineEnd form={form} onChange={set} />
         {reading.wrong && isAskedFor ? <Notice kind="alarm" title={t(`lines.wrong-${reading.wrong}`)} isLive /> : null}
         <LineTry description={reading.description} heard={heard} />
-        {act.isError ? <Trouble error={act.error} /> : null}
-        <DialogActions>
-          <Button kind="primary" type="submit" isDisabled={act.isPending}>
-            {t('lines.save')}
-          </Button>
-          <Button onPress={onClose}>{say('act.cancel')}</Button>
-        </DialogActions>
+        <KeepActions action={t('lines.save')} sending={act} onCancel={onClose} />
       </form>
     </Dialog>
   );

@@ -2,10 +2,9 @@ import type { NewRecheck, RecallPage } from '@clampwright/server/contract';
 import { type FormEvent, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useWho } from '../app/who.tsx';
-import { Button } from '../parts/button.tsx';
-import { Dialog, DialogActions } from '../parts/dialog.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { KeepActions } from '../parts/keep-actions.tsx';
 import { Select } from '../parts/select.tsx';
-import { Trouble } from '../parts/states.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { newIdentity } from '../work/identity.ts';
 import { useCareEntry } from '../wrenches/use-care-entry.ts';
@@ -46,13 +45,7 @@ export function RecheckDialog({ recallId, line: { pull, recheck }, onClose }: Re
           onChange={setOutcome}
         />
         <TextField isLong label={t('care.note')} value={note} onChange={setNote} />
-        {entry.isError ? <Trouble error={entry.error} /> : null}
-        <DialogActions>
-          <Button kind="primary" type="submit" isDisabled={entry.isPending}>
-            {t('care.keep')}
-          </Button>
-          <Button onPress={onClose}>{t('act.cancel', { ns: 'technician' })}</Button>
-        </DialogActions>
+        <KeepActions action={t('care.keep')} sending={entry} onCancel={onClose} />
       </form>
     </Dialog>
   );

@@ -10,10 +10,9 @@ import { peopleQuery, sessionQuery } from '../app/session.ts';
 import { useWho } from '../app/who.tsx';
 import { FaultsProvider } from '../forms/faults.tsx';
 import { FormText } from '../forms/fields.tsx';
-import { Button } from '../parts/button.tsx';
-import { Dialog, DialogActions } from '../parts/dialog.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { KeepActions } from '../parts/keep-actions.tsx';
 import { Select } from '../parts/select.tsx';
-import { Trouble } from '../parts/states.tsx';
 import { type PersonForm, readPerson } from './person-form.ts';
 
 interface PersonDialogProps {
@@ -25,7 +24,6 @@ interface PersonDialogProps {
 /** Adds somebody who works here. */
 export function PersonDialog({ isFirstLead, onClose }: PersonDialogProps) {
   const { t } = useTranslation('lead');
-  const { t: shared } = useTranslation();
   const who = useWho();
   const adding = useAdding();
   const [form, setForm] = useState<PersonForm>({
@@ -46,13 +44,7 @@ export function PersonDialog({ isFirstLead, onClose }: PersonDialogProps) {
       <FaultsProvider faults={faults} isAskedFor={isAskedFor}>
         <form onSubmit={(event) => void submit(event)}>
           <PersonFields form={form} isFirstLead={isFirstLead} onChange={(part) => setForm({ ...form, ...part })} />
-          {adding.isError ? <Trouble error={adding.error} /> : null}
-          <DialogActions>
-            <Button kind="primary" type="submit" isDisabled={adding.isPending}>
-              {t('people.add')}
-            </Button>
-            <Button onPress={onClose}>{shared('act.cancel')}</Button>
-          </DialogActions>
+          <KeepActions action={t('people.add')} sending={adding} onCancel={onClose} />
         </form>
       </FaultsProvider>
     </Dialog>

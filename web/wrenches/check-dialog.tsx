@@ -6,10 +6,9 @@ import { useWho } from '../app/who.tsx';
 import { FaultsProvider } from '../forms/faults.tsx';
 import { FormFigure, FormText } from '../forms/fields.tsx';
 import { readerIn } from '../forms/reader.ts';
-import { Button } from '../parts/button.tsx';
-import { Dialog, DialogActions } from '../parts/dialog.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { KeepActions } from '../parts/keep-actions.tsx';
 import { Select } from '../parts/select.tsx';
-import { Trouble } from '../parts/states.tsx';
 import { newIdentity } from '../work/identity.ts';
 import { useCareEntry } from './use-care-entry.ts';
 
@@ -89,13 +88,7 @@ export function CheckDialog({ wrench, onClose }: CheckDialogProps) {
               onChange={setReference}
             />
           </div>
-          {entry.isError ? <Trouble error={entry.error} /> : null}
-          <DialogActions>
-            <Button kind="primary" type="submit" isDisabled={entry.isPending}>
-              {t('care.keep')}
-            </Button>
-            <Button onPress={onClose}>{t('act.cancel', { ns: 'technician' })}</Button>
-          </DialogActions>
+          <KeepActions action={t('care.keep')} sending={entry} onCancel={onClose} />
         </form>
       </FaultsProvider>
     </Dialog>

@@ -1,11 +1,9 @@
 import { type FormEvent, type ReactNode, useState } from 'react';
-import { useTranslation } from 'react-i18next';
 import { useWho } from '../app/who.tsx';
 import type { Fault } from '../forms/fault.ts';
 import { FaultsProvider } from '../forms/faults.tsx';
-import { Button } from '../parts/button.tsx';
-import { Dialog, DialogActions } from '../parts/dialog.tsx';
-import { Trouble } from '../parts/states.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { KeepActions } from '../parts/keep-actions.tsx';
 import { type ToolboxEntry, useToolboxEntry } from './toolbox.ts';
 
 interface EntryDialogProps {
@@ -20,7 +18,6 @@ interface EntryDialogProps {
 
 /** A form for the toolbox; closes itself once it was kept. */
 export function EntryDialog({ title, action, faults, entry, onClose, children }: EntryDialogProps) {
-  const { t } = useTranslation();
   const who = useWho();
   const sending = useToolboxEntry();
   const [isAskedFor, setAskedFor] = useState(false);
@@ -34,13 +31,7 @@ export function EntryDialog({ title, action, faults, entry, onClose, children }:
       <FaultsProvider faults={faults} isAskedFor={isAskedFor}>
         <form onSubmit={(event) => void submit(event)}>
           {children}
-          {sending.isError ? <Trouble error={sending.error} /> : null}
-          <DialogActions>
-            <Button kind="primary" type="submit" isDisabled={sending.isPending}>
-              {action}
-            </Button>
-            <Button onPress={onClose}>{t('act.cancel')}</Button>
-          </DialogActions>
+          <KeepActions action={action} sending={sending} onCancel={onClose} />
         </form>
       </FaultsProvider>
     </Dialog>

@@ -2,9 +2,8 @@ import type { Wrench } from '@clampwright/core/wrench';
 import { type FormEvent, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useWho } from '../app/who.tsx';
-import { Button } from '../parts/button.tsx';
-import { Dialog, DialogActions } from '../parts/dialog.tsx';
-import { Trouble } from '../parts/states.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { KeepActions } from '../parts/keep-actions.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { useCareEntry } from './use-care-entry.ts';
 
@@ -35,13 +34,7 @@ export function WhereaboutsDialog({ wrench, onClose }: WhereaboutsDialogProps) {
         <p className="soft">{t('care.whereabouts-about')}</p>
         <TextField label={t('care.place')} value={place} onChange={setPlace} />
         <TextField label={t('care.held-by')} value={heldBy} onChange={setHeldBy} />
-        {entry.isError ? <Trouble error={entry.error} /> : null}
-        <DialogActions>
-          <Button kind="primary" type="submit" isDisabled={entry.isPending}>
-            {t('care.keep')}
-          </Button>
-          <Button onPress={onClose}>{t('act.cancel', { ns: 'technician' })}</Button>
-        </DialogActions>
+        <KeepActions action={t('care.keep')} sending={entry} onCancel={onClose} />
       </form>
     </Dialog>
   );

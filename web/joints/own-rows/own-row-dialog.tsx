@@ -6,10 +6,9 @@ import { useLanguage } from '../../app/language.ts';
 import { useWho } from '../../app/who.tsx';
 import { FaultsProvider } from '../../forms/faults.tsx';
 import { FormText } from '../../forms/fields.tsx';
-import { Button } from '../../parts/button.tsx';
-import { Dialog, DialogActions } from '../../parts/dialog.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+import { KeepActions } from '../../parts/keep-actions.tsx';
 import { Select } from '../../parts/select.tsx';
-import { Trouble } from '../../parts/states.tsx';
 import { newIdentity } from '../../work/identity.ts';
 import { BoltFields, FrictionFields, StrengthFields } from './own-row-fields.tsx';
 import { type OwnRowForm, ownRowForm, readOwnRow } from './own-row-form.ts';
@@ -71,13 +70,11 @@ export function OwnRowDialog({ before, onClose }: OwnRowDialogProps) {
             value={form.source}
             onChange={(source) => set({ source })}
           />
-          {adding.isError ? <Trouble error={adding.error} /> : null}
-          <DialogActions>
-            <Button kind="primary" type="submit" isDisabled={adding.isPending}>
-              {before ? t('lead:own.supersede') : t('lead:own.add')}
-            </Button>
-            <Button onPress={onClose}>{t('technician:act.cancel')}</Button>
-          </DialogActions>
+          <KeepActions
+            action={before ? t('lead:own.supersede') : t('lead:own.add')}
+            sending={adding}
+            onCancel={onClose}
+          />
         </form>
       </FaultsProvider>
     </Dialog>

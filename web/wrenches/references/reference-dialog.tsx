@@ -5,9 +5,8 @@ import { useLanguage } from '../../app/language.ts';
 import { useWho } from '../../app/who.tsx';
 import { FaultsProvider } from '../../forms/faults.tsx';
 import { FormFigure, FormText } from '../../forms/fields.tsx';
-import { Button } from '../../parts/button.tsx';
-import { Dialog, DialogActions } from '../../parts/dialog.tsx';
-import { Trouble } from '../../parts/states.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+import { KeepActions } from '../../parts/keep-actions.tsx';
 import { newIdentity } from '../../work/identity.ts';
 import { useCareEntry } from '../use-care-entry.ts';
 import { beginReference, type ReferenceForm, readReference } from './reference-form.ts';
@@ -88,13 +87,7 @@ export function ReferenceDialog({ before, onClose }: ReferenceDialogProps) {
             {day('dueOn', t('calibration.due'))}
             <FormText field="place" label={t('care.place')} value={form.place} onChange={(place) => set({ place })} />
           </div>
-          {entry.isError ? <Trouble error={entry.error} /> : null}
-          <DialogActions>
-            <Button kind="primary" type="submit" isDisabled={entry.isPending}>
-              {t('care.keep')}
-            </Button>
-            <Button onPress={onClose}>{t('act.cancel', { ns: 'technician' })}</Button>
-          </DialogActions>
+          <KeepActions action={t('care.keep')} sending={entry} onCancel={onClose} />
         </form>
       </FaultsProvider>
     </Dialog>
