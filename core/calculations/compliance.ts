@@ -71,7 +71,7 @@ export const compliance = calculation({
   title: 'How bolt and clamped parts give way, and which share of a load the bolt feels',
   cautions: [
     MAKER_FIRST,
-    'Holds for a joint clamped and loaded in line with the bolt. The two methods differ by up to 30 % on the parts; where that decides, measure.',
+    'Holds for a joint clamped and loaded in line with the bolt. The two methods differ by up to 30\u00a0% on the parts; where that decides, measure.',
   ],
   sources: [
     'VDI 2230-1:2015, 5.1.1, 5.1.2, 5.3: sections of the bolt, deformation cone-and-sleeve, load factor (formulas from a secondary source)',

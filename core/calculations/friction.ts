@@ -26,7 +26,7 @@ export const friction = calculation({
   title: 'Friction from a torque-tension test, or from a series of tests with its statistics',
   cautions: [
     'Holds for the parts, the lubricant and the speed that were tested, and for a first tightening; used again, they behave otherwise.',
-    'Test at the preload that is wanted, as a rule 75 % of the proof load.',
+    'Test at the preload that is wanted, as a rule 75\u00a0% of the proof load.',
   ],
   sources: [
     'ISO 16047:2005: torque and clamp force testing of fasteners',

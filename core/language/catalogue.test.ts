@@ -28,6 +28,13 @@ describe.each<readonly [string, (language: Language) => Texts]>([
     expect(texts.filter(([, text]) => text === '' || text !== text.trim() || text.includes('  '))).toEqual([]);
   });
 
+  // SI Brochure, 9th edition, 5.4.3: a space stands between figure and unit, also before %; here one that does not break.
+  it.each(LANGUAGES)('%s keep a figure and its unit on one line', (language) => {
+    const unit = String.raw`(?:%|°C|N·m|k?N|MPa|[µmck]?m|mm²|kg|K|Hz|ms|s|h|min|\{unit\})(?![\p{L}\d’])`;
+    const loose = new RegExp(String.raw`[}\d] ${unit}|± [{\d%]`, 'u');
+    expect(Object.entries(textsOf(language)).filter(([, text]) => loose.test(text))).toEqual([]);
+  });
+
   // Lexique des règles typographiques en usage à l'Imprimerie nationale: a no-break space before : ; ! ? and inside « » (from memory)
   it('set French punctuation with a no-break space', () => {
     const loose = /(?<!\u00a0) ?[:;!?»](?= |$)|«(?!\u00a0)/;

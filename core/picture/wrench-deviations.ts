@@ -36,7 +36,7 @@ export function wrenchDeviations(output: unknown, scribe: Pick<Scribe, 'language
           {
             kind: 'window',
             name: sayCare(language, 'certificate.permissible'),
-            reads: `± ${showNumber(limit, language)}\u00a0%`,
+            reads: `±\u00a0${showNumber(limit, language)}\u00a0%`,
             along: 'y',
             from: -limit,
             to: limit,
@@ -70,4 +70,4 @@ export function wrenchDeviations(output: unknown, scribe: Pick<Scribe, 'language
 }
 
 const reading = (mean: number, expanded: number, language: Language): string =>
-  `${showNumber(mean, language, { decimals: 2 })} ± ${showNumber(expanded, language, { decimals: 2 })}\u00a0%`;
+  `${showNumber(mean, language, { decimals: 2 })} ±\u00a0${showNumber(expanded, language, { decimals: 2 })}\u00a0%`;

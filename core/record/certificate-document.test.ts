@@ -41,7 +41,7 @@ describe('a certificate', () => {
       ['points', 4],
       ['budget', 8],
     ]);
-    for (const told of ['serial number T-1', 'R-2026-1', 'C-2', '0.5 % (k = 2)', 'assumed, not measured'])
+    for (const told of ['serial number T-1', 'R-2026-1', 'C-2', '0.5\u00a0% (k = 2)', 'assumed, not measured'])
       expect(texts(document)).toContain(told);
   });
 

@@ -82,7 +82,12 @@ function resultFacts({ calibration, found, left }: Certified, language: Language
     },
     ...(limit === undefined
       ? []
-      : [{ label: sayCare(language, 'certificate.permissible'), value: `± ${showNumber(limit, language)}\u00a0%` }]),
+      : [
+          {
+            label: sayCare(language, 'certificate.permissible'),
+            value: `±\u00a0${showNumber(limit, language)}\u00a0%`,
+          },
+        ]),
     { label: sayCare(language, 'certificate.due'), value: sayDate(calibration.dueOn, language) },
   ];
 }

@@ -60,9 +60,9 @@ function useSaidWords(): (said: LineSaid) => string {
   return ({ says, torque, angle, number, position, serial, takenAt, elapsedS }) =>
     [
       t(`lines.says-${says}`),
-      ...(torque ? [`${figure(torque.value)} N·m`] : []),
+      ...(torque ? [`${figure(torque.value)}\u00a0N·m`] : []),
       ...(angle ? [`${figure(angle.value)}°`] : []),
-      ...(elapsedS === undefined ? [] : [`${figure(elapsedS)} s`]),
+      ...(elapsedS === undefined ? [] : [`${figure(elapsedS)}\u00a0s`]),
       ...(number === undefined ? [] : [`${t('lines.means-number')} ${number}`]),
       ...(position === undefined ? [] : [`${t('lines.means-position')} ${position}`]),
       ...(serial === undefined ? [] : [serial]),

@@ -56,3 +56,21 @@ describe.each<readonly [string, string, Words, Words]>([
     expect(flat(words).filter(([, text]) => text.trim() === '')).toEqual([]);
   });
 });
+
+describe.each<readonly [string, Words]>([
+  ['technician’s English', technicianEn],
+  ['technician’s German', technicianDe],
+  ['technician’s French', technicianFr],
+  ['technician’s Spanish', technicianEs],
+  ['lead’s English', leadEn],
+  ['lead’s German', leadDe],
+  ['lead’s French', leadFr],
+  ['lead’s Spanish', leadEs],
+])('the %s', (_which, words) => {
+  // SI Brochure, 9th edition, 5.4.3: a space stands between figure and unit, also before %; here one that does not break.
+  it('keeps a figure and its unit on one line', () => {
+    const unit = String.raw`(?:%|°C|N·m|k?N|MPa|[µmck]?m|mm²|kg|K|Hz|ms|s|h|min|\{\{unit\}\})(?![\p{L}\d’])`;
+    const loose = new RegExp(String.raw`[}\d] ${unit}|± [{\d%]`, 'u');
+    expect(flat(words).filter(([, text]) => loose.test(text))).toEqual([]);
+  });
+});

@@ -155,7 +155,7 @@ export const english = {
     'The tightening factor is {factor}, the upper end for: {method} (VDI 2230-1, table A8, {had}).',
   'remark.inner-strength-untold': 'The strength of the nut or the tapped part is not told.',
   'remark.engagement-untold': 'The length of engaged thread is not told.',
-  'remark.endurance-range': 'The formula of the endurance limit holds from 6 to 40 mm.',
+  'remark.endurance-range': 'The formula of the endurance limit holds from 6 to 40\u00a0mm.',
   'remark.slip-friction-untold': 'Friction between the clamped parts is not told.',
   'remark.gasket-area-untold': 'The area of gasket at each bolt is not told.',
   'remark.head-bears-untold': 'What the part under the head bears is not told.',
@@ -237,7 +237,7 @@ export const english = {
   'remark.few-out': 'Only {count} found out: go by the lower limit of the interval, not by its best figure.',
   'remark.few-repeats': '{count} repeats; the standard orders {wanted}.',
   'remark.no-point-at': 'No point at {targetNm}, which the standard orders.',
-  'remark.not-measured': 'Not measured: {percent} % is assumed, full width or expanded.',
+  'remark.not-measured': 'Not measured: {percent}\u00a0% is assumed, full width or expanded.',
 
   'remark.bolt-worked-out': '{bolt}: {worked} worked out from the basic profile ({standard}), not given.',
   'remark.shank-no-section': 'The shank of {shankMm} is no section of the grip: tell its length as shank.',

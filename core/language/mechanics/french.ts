@@ -164,7 +164,7 @@ export const french: MechanicsCatalogue = {
     'Le facteur de serrage est {factor}, le haut pour\u00a0: {method} (VDI 2230-1, tableau A8, {had}).',
   'remark.inner-strength-untold': 'La résistance de l’écrou ou de la pièce taraudée n’est pas donnée.',
   'remark.engagement-untold': 'La longueur de filet en prise n’est pas donnée.',
-  'remark.endurance-range': 'La formule de la limite d’endurance vaut de 6 à 40 mm.',
+  'remark.endurance-range': 'La formule de la limite d’endurance vaut de 6 à 40\u00a0mm.',
   'remark.slip-friction-untold': 'Le frottement entre les pièces serrées n’est pas donné.',
   'remark.gasket-area-untold': 'La surface de joint par vis n’est pas donnée.',
   'remark.head-bears-untold': 'Ce que supporte la pièce sous la tête n’est pas donné.',

@@ -165,7 +165,7 @@ export const german: MechanicsCatalogue = {
     'Der Anziehfaktor ist {factor}, das obere Ende für: {method} (VDI 2230-1, Tabelle A8, {had}).',
   'remark.inner-strength-untold': 'Die Festigkeit der Mutter oder des Teils mit Gewinde ist nicht angegeben.',
   'remark.engagement-untold': 'Die Einschraublänge ist nicht angegeben.',
-  'remark.endurance-range': 'Die Formel der Dauerfestigkeit gilt von 6 bis 40 mm.',
+  'remark.endurance-range': 'Die Formel der Dauerfestigkeit gilt von 6 bis 40\u00a0mm.',
   'remark.slip-friction-untold': 'Die Reibung zwischen den verspannten Teilen ist nicht angegeben.',
   'remark.gasket-area-untold': 'Die Dichtfläche je Schraube ist nicht angegeben.',
   'remark.head-bears-untold': 'Was das Teil unter dem Kopf erträgt, ist nicht angegeben.',
@@ -252,7 +252,7 @@ export const german: MechanicsCatalogue = {
     'Nur {count} außerhalb gefunden: nach der unteren Grenze des Intervalls gehen, nicht nach seinem besten Wert.',
   'remark.few-repeats': '{count} Wiederholungen; die Norm verlangt {wanted}.',
   'remark.no-point-at': 'Kein Messpunkt bei {targetNm}, den die Norm verlangt.',
-  'remark.not-measured': 'Nicht gemessen: {percent} % ist angenommen, volle Breite oder erweitert.',
+  'remark.not-measured': 'Nicht gemessen: {percent}\u00a0% ist angenommen, volle Breite oder erweitert.',
 
   'remark.bolt-worked-out': '{bolt}: {worked} aus dem Grundprofil errechnet ({standard}), nicht angegeben.',
   'remark.shank-no-section':

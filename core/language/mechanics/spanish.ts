@@ -164,7 +164,7 @@ export const spanish: MechanicsCatalogue = {
     'El factor de apriete es {factor}, el extremo superior para: {method} (VDI 2230-1, tabla A8, {had}).',
   'remark.inner-strength-untold': 'No se da la resistencia de la tuerca o de la pieza roscada.',
   'remark.engagement-untold': 'No se da la longitud de rosca engranada.',
-  'remark.endurance-range': 'La fórmula del límite de fatiga vale de 6 a 40 mm.',
+  'remark.endurance-range': 'La fórmula del límite de fatiga vale de 6 a 40\u00a0mm.',
   'remark.slip-friction-untold': 'No se da el rozamiento entre las piezas apretadas.',
   'remark.gasket-area-untold': 'No se da la superficie de junta por tornillo.',
   'remark.head-bears-untold': 'No se dice lo que soporta la pieza bajo la cabeza.',
@@ -250,7 +250,7 @@ export const spanish: MechanicsCatalogue = {
   'remark.few-out': 'Solo {count} fuera: guíese por el límite inferior del intervalo, no por su mejor valor.',
   'remark.few-repeats': '{count} repeticiones; la norma pide {wanted}.',
   'remark.no-point-at': 'Ningún punto a {targetNm}, que la norma pide.',
-  'remark.not-measured': 'No medido: se supone {percent} %, ancho completo o expandida.',
+  'remark.not-measured': 'No medido: se supone {percent}\u00a0%, ancho completo o expandida.',
 
   'remark.bolt-worked-out': '{bolt}: {worked}, calculado del perfil básico ({standard}), no dado.',
   'remark.shank-no-section': 'La caña de {shankMm} no es un tramo de la longitud de apriete: dé su longitud como caña.',

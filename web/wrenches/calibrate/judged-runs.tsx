@@ -22,7 +22,7 @@ export function JudgedRuns({ runs }: { readonly runs: readonly JudgedRun[] }) {
           <li key={point.targetNm}>
             <span className="calibrate-figure">{showTorque(point.targetNm, 'N·m', language)}</span>
             <span className="calibrate-figure">
-              {percent(point.meanDeviationPercent)} ± {percent(point.expandedUncertaintyPercent)}
+              {`${percent(point.meanDeviationPercent)} ±\u00a0${percent(point.expandedUncertaintyPercent)}`}
             </span>
             <StateWord kind={point.conforms ? 'good' : 'bad'}>
               {t(point.conforms ? 'care.conforms' : 'care.not-conforms')}

@@ -1,5 +1,5 @@
 import { sayDrift } from '@clampwright/core/language';
-import { showTorque } from '@clampwright/core/quantity';
+import { showNumber, showTorque } from '@clampwright/core/quantity';
 import { driftOf, permissibleDeviationPercent, toolClass } from '@clampwright/core/wrench';
 import type { WrenchCare } from '@clampwright/server/contract';
 import { useState } from 'react';
@@ -69,6 +69,7 @@ function HistoryFigure({ history, limitPercent }: { readonly history: HistoryAt;
     year: t('care.year'),
     deviation: t('care.deviation'),
     limits: t('care.limits'),
+    limitsRead: `±\u00a0${showNumber(limitPercent, language)}\u00a0%`,
     found: t('care.found'),
     left: t('care.left'),
     trend: t('care.trend'),

@@ -7,6 +7,8 @@ export interface HistoryWords {
   readonly year: string;
   readonly deviation: string;
   readonly limits: string;
+  /** The limits themselves, such as ± 4 %. */
+  readonly limitsRead: string;
   readonly found: string;
   readonly left: string;
   readonly trend: string;
@@ -36,7 +38,7 @@ export function historyPlot({ deviations }: HistoryAt, drift: Drift, limitPercen
     {
       kind: 'window',
       name: words.limits,
-      reads: `± ${limitPercent} %`,
+      reads: words.limitsRead,
       along: 'y',
       from: -limitPercent,
       to: limitPercent,
