@@ -48,6 +48,36 @@ describe.each(EACH)('%s', (name) => {
       'complianceMmPerN',
     ],
     [
+      'hardly positive definite',
+      {
+        complianceMmPerN: [
+          [1, 1 - 1e-8],
+          [1 - 1e-8, 1],
+        ],
+      },
+      'complianceMmPerN',
+    ],
+    [
+      'of figures next to nothing',
+      {
+        complianceMmPerN: [
+          [1e-320, 0],
+          [0, 1e-320],
+        ],
+      },
+      'complianceMmPerN',
+    ],
+    [
+      'of figures beyond reason',
+      {
+        complianceMmPerN: [
+          [1e308, 0],
+          [0, 1e308],
+        ],
+      },
+      'complianceMmPerN[0][0]',
+    ],
+    [
       'of coefficients of unlike sign',
       {
         interaction: [

@@ -5,7 +5,7 @@ import { interactionOf } from '../interaction/from-interaction.ts';
 import { neighbourCompliance } from '../interaction/model.ts';
 import { roundOrders, roundTargets, targetsSchema } from '../interaction/rounds-request.ts';
 import { type Round, simulate } from '../interaction/simulate.ts';
-import { choleskyOf, rowsOf } from '../interaction/square-matrix.ts';
+import { asCompliance, rowsOf } from '../interaction/square-matrix.ts';
 import { MOST_POSITIONS } from '../layout.ts';
 import { fitTwo, type TwoFitted } from './fit-two.ts';
 
@@ -109,8 +109,9 @@ function forcesBy(
     bySteps.set(step, [...(bySteps.get(step) ?? []), { index, bolt }]);
   }
   return (neighbour, decay) => {
-    const first = neighbourCompliance({ arrangement, count, neighbour, decay });
-    if (!choleskyOf(first)) return undefined;
+    const read = asCompliance(neighbourCompliance({ arrangement, count, neighbour, decay }), 'neighbour');
+    if (!read.ok) return undefined;
+    const first = read.value;
     const forces = new Float64Array(observed.length);
     simulate({ first }, rounds, undefined, (forcesN, step) => {
       for (const { index, bolt } of bySteps.get(step) ?? []) forces[index] = forcesN[bolt]!;

@@ -34,14 +34,34 @@ const PRESSED = remark('pressed-first');
 const withBolts = (closing: SquareMatrix, boltNPerMm: number): SquareMatrix =>
   matrixOf(closing.size, (i, j) => closing.values[i * closing.size + j]! + (i === j ? 1 / boltNPerMm : 0));
 
+/** A joint on its gasket or bed as it is pressed first and, where that is told, as it is once pressed. */
+function pressedTwice(
+  bed: number,
+  bedUnloading: number | undefined,
+  boltNPerMm: number,
+  closing: (bed: number) => SquareMatrix,
+): Result<GivingWay> {
+  const first = reckonable(withBolts(closing(bed), boltNPerMm));
+  if (!first.ok || bedUnloading === undefined) return first.ok ? ok({ first: first.value }) : first;
+  const later = reckonable(withBolts(closing(bedUnloading), boltNPerMm));
+  return later.ok ? ok({ first: first.value, later: later.value }) : later;
+}
+
+function reckonable(compliance: SquareMatrix): Result<SquareMatrix> {
+  const read = asCompliance(compliance, 'model');
+  if (read.ok) return read;
+  const message = 'These dimensions and stiffnesses lie too far apart to be reckoned with.';
+  return invalid('model', message, 'dimensions and stiffnesses of a real joint');
+}
+
 function ofRing(model: RingModel): Result<Modelled> {
   const odd = ringFault(model);
   if (odd) return odd;
-  const ring = (gasketMPa: number) => withBolts(ringMatrix(model, gasketMPa), model.boltNPerMm);
-  const { gasketUnloadingMPa } = model;
+  const { gasketMPa, gasketUnloadingMPa, boltNPerMm } = model;
+  const joint = pressedTwice(gasketMPa, gasketUnloadingMPa, boltNPerMm, (modulusMPa) => ringMatrix(model, modulusMPa));
+  if (!joint.ok) return joint;
   return ok({
-    first: ring(model.gasketMPa),
-    ...(gasketUnloadingMPa === undefined ? {} : { later: ring(gasketUnloadingMPa) }),
+    ...joint.value,
     assumptions: [
       remark('ring-flanges'),
       remark('gasket-pulls'),
@@ -71,6 +91,9 @@ function ringFault({
   if (gasketInnerMm >= gasketOuterMm) {
     const message = `A gasket from ${gasketInnerMm} to ${gasketOuterMm} mm has no face.`;
     return invalid('model.gasketInnerMm', message, `less than ${gasketOuterMm} mm`);
+  }
+  if (gasketOuterMm <= innerMm) {
+    return invalid('model.gasketOuterMm', 'The gasket lies in the bore.', `more than ${innerMm} mm`);
   }
   if (gasketOuterMm > outerMm) {
     return invalid('model.gasketOuterMm', 'The gasket reaches past the flange.', `at most ${outerMm} mm`);
@@ -126,16 +149,14 @@ function ofPlate(model: PlateModel): Result<Modelled> {
       'a place of its own for each bolt',
     );
   }
-  const cover = (bed: number) => {
+  const joint = pressedTwice(bedNPerMm3, bedUnloadingNPerMm3, boltNPerMm, (bed) => {
     const closing = plateClosing({ ...model, bedNPerMm3: bed });
     return matrixOf(all.length, (i, j) => closing(Math.hypot(all[i]!.xMm - all[j]!.xMm, all[i]!.yMm - all[j]!.yMm)));
-  };
-  const first = asCompliance(withBolts(cover(bedNPerMm3), boltNPerMm), 'model');
-  if (!first.ok) return first;
+  });
+  if (!joint.ok) return joint;
   const { lengthMm } = plateFigures(model);
   return ok({
-    first: first.value,
-    ...(bedUnloadingNPerMm3 === undefined ? {} : { later: withBolts(cover(bedUnloadingNPerMm3), boltNPerMm) }),
+    ...joint.value,
     assumptions: [
       remark('plate-cover', { lengthMm: Number(lengthMm.toPrecision(4)) }),
       remark('plate-bed'),
@@ -164,18 +185,15 @@ function ofStrip(model: StripModel): Result<Modelled> {
   const lengthMm = (count - 1) * spacingMm + 2 * endMm;
   if (lengthMm === 0)
     return invalid('model.endMm', 'One bolt at the end of no strip.', 'more than 0 for a single bolt');
-  const bar = (bed: number) => {
+  const joint = pressedTwice(bedNPerMm3, bedUnloadingNPerMm3, boltNPerMm, (bed) => {
     const beam = { bendingNmm2: (modulusMPa * widthMm * heightMm ** 3) / 12, bedNPerMm2: bed * widthMm };
     const at = Array.from({ length: count }, (_, index) => endMm + index * spacingMm);
     const under = at.map((loadMm) => freeBeam(beam, lengthMm, loadMm));
-    const closing = matrixOf(count, (i, j) => (under[j]!(at[i]!) + under[i]!(at[j]!)) / 2);
-    return withBolts(closing, boltNPerMm);
-  };
-  const first = asCompliance(bar(bedNPerMm3), 'model');
-  if (!first.ok) return first;
+    return matrixOf(count, (i, j) => (under[j]!(at[i]!) + under[i]!(at[j]!)) / 2);
+  });
+  if (!joint.ok) return joint;
   return ok({
-    first: first.value,
-    ...(bedUnloadingNPerMm3 === undefined ? {} : { later: bar(bedUnloadingNPerMm3) }),
+    ...joint.value,
     assumptions: [remark('strip-beam'), LINEAR, ...(bedUnloadingNPerMm3 === undefined ? [] : [PRESSED])],
   });
 }

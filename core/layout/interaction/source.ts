@@ -8,7 +8,10 @@ import { modelSchema } from './model-schema.ts';
 import type { GivingWay } from './simulate.ts';
 import { asCompliance, squareMatrix } from './square-matrix.ts';
 
-const matrixSchema = z.array(z.array(z.number()).min(1).max(MOST_POSITIONS)).min(1).max(MOST_POSITIONS);
+const matrixSchema = z
+  .array(z.array(z.number().min(-1e9).max(1e9)).min(1).max(MOST_POSITIONS))
+  .min(1)
+  .max(MOST_POSITIONS);
 
 /** How the bolts of a joint answer to each other: one of three. */
 export const sourceFields = {

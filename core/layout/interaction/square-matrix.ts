@@ -32,13 +32,37 @@ export function matrixOf(size: number, entry: (row: number, column: number) => n
   return { size, values };
 }
 
+/** Beside the others a bolt may be held this many times more stiffly than alone. Real joints stay below ten thousand. */
+const MOST_STIFFENED = 1e6;
+
 /**
- * Holds a matrix to be a compliance: symmetric and positive definite.
+ * Holds a matrix to be a compliance: symmetric, positive definite, and so far from singular that figures can carry it.
+ * A joint under work borders an inverse bolt by bolt; of thirty thousand matrices near to singular that lost its way
+ * only where one bolt was stiffened by the others more than ten million times.
  *
  * @returns the matrix with both halves made equal; refused with the entry or the matrix that is not so
  */
 export function asCompliance(matrix: SquareMatrix, field: string): Result<SquareMatrix> {
+  const fault = halvesFault(matrix, field);
+  if (fault) return fault;
   const { size, values } = matrix;
+  const even = matrixOf(size, (i, j) => (values[i * size + j]! + values[j * size + i]!) / 2);
+  const stiffness = inverseOf(even);
+  if (!stiffness) {
+    const message = 'The matrix is not positive definite: some forces would do no work while the nuts travel.';
+    return invalid(field, message, POSITIVE_DEFINITE);
+  }
+  for (let i = 0; i < size; i++) {
+    if (even.values[i * size + i]! * stiffness.values[i * size + i]! <= MOST_STIFFENED) continue;
+    const message = `The matrix is hardly positive definite: with the others tight, bolt ${i + 1} gives way more than a million times less than alone.`;
+    return invalid(field, message, POSITIVE_DEFINITE);
+  }
+  return ok(even);
+}
+
+const POSITIVE_DEFINITE = 'a symmetric, positive definite matrix with the bolts’ own compliance in it';
+
+function halvesFault({ size, values }: SquareMatrix, field: string) {
   for (let i = 0; i < size; i++) {
     const own = values[i * size + i]!;
     if (own <= 0) return invalid(`${field}[${i}][${i}]`, 'A bolt gives way to its own force.', 'more than 0');
@@ -51,10 +75,7 @@ export function asCompliance(matrix: SquareMatrix, field: string): Result<Square
       }
     }
   }
-  const even = matrixOf(size, (i, j) => (values[i * size + j]! + values[j * size + i]!) / 2);
-  if (choleskyOf(even)) return ok(even);
-  const message = 'The matrix is not positive definite: some forces would do no work while the nuts travel.';
-  return invalid(field, message, 'a symmetric, positive definite matrix with the bolts’ own compliance in it');
+  return undefined;
 }
 
 /** Pivots below so much of the diagonal are rounding. */
