@@ -16,7 +16,15 @@ export interface Pulling {
 export interface Steps {
   readonly targetsN: readonly (readonly number[])[];
   readonly peakN: number;
+  /** Whether every nut has come to the travel of the end; on the way it may not be turned back. */
+  readonly arrives: boolean;
 }
+
+/** A travel this near to that of the end is there. */
+const ARRIVED = 1e-12;
+
+const hasArrived = (joint: TightSet, travelsMm: Float64Array): boolean =>
+  travelsMm.every((travel, bolt) => Math.abs(joint.travelMm[bolt]! - travel) <= ARRIVED * Math.abs(travel));
 
 /**
  * Forces to give so that each round ends at its share of the final forces: every nut is advanced to the travel it has
@@ -51,7 +59,7 @@ export function evenSteps(
       return group.map((bolt) => joint.forceN[bolt]!);
     });
   });
-  return { targetsN, peakN };
+  return { targetsN, peakN, arrives: hasArrived(joint, travelsMm) };
 }
 
 /** How high each bolt comes, at most, while a round with all bolts tight takes the joint from nothing to the end. */
@@ -75,15 +83,6 @@ export function highestOnTheWay(
   return highest;
 }
 
-/** Rounds that go as far as a ceiling lets each pull go, and never past the travel of the end. */
-export interface Capped extends Steps {
-  /** Whether every nut has come to the travel of the end. */
-  readonly arrives: boolean;
-}
-
-/** A travel this near to that of the end is there. */
-const ARRIVED = 1e-12;
-
 /**
  * Forces to give when no pull may go above a ceiling and rounds need not end even: each nut goes on to the travel that
  * it has in the end, or to the ceiling if that comes first. On the rings tried, the lowest ceiling so held lies within
@@ -94,7 +93,7 @@ export function cappedSteps(
   { orders, atOnce }: Pulling,
   finalN: readonly number[],
   ceilingN: number,
-): Capped {
+): Steps {
   const joint = new TightSet(compliance);
   const travelsMm = timesVector(compliance, finalN);
   let peakN = 0;
@@ -105,8 +104,7 @@ export function cappedSteps(
       return group.map((bolt) => joint.forceN[bolt]!);
     }),
   );
-  const arrives = travelsMm.every((travel, bolt) => joint.travelMm[bolt]! >= travel * (1 - ARRIVED));
-  return { targetsN, peakN, arrives };
+  return { targetsN, peakN, arrives: hasArrived(joint, travelsMm) };
 }
 
 function raise(joint: TightSet, group: readonly number[], travelsMm: Float64Array, ceilingN: number): void {
@@ -126,7 +124,7 @@ export function lowestCapped(
   pulling: Pulling,
   finalN: readonly number[],
   ceilingN: number,
-): Capped | undefined {
+): Steps | undefined {
   const at = (ceiling: number) => cappedSteps(compliance, pulling, finalN, ceiling);
   let best = at(ceilingN);
   if (!best.arrives) return undefined;

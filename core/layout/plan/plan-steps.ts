@@ -24,13 +24,13 @@ const ROUNDING = 1e-9;
 
 /**
  * What each pull aims at: rounds that end even where the ceiling allows it, else rounds as far as the ceiling lets
- * each pull go. Refused with `ceilingN`, `seatingN` or `order` where no rounds hold.
+ * each pull go. Refused with `ceilingN`, `seatingN`, `order` or `rounds` where no rounds hold.
  */
 export function planSteps(wanted: WantedSteps): Result<PlannedSteps> {
   const shares = wanted.roundShares ?? gentlest(wanted, inOneRound(wanted));
   const even = { ...evenSteps(wanted.joint, wanted, wanted.finalN, shares), shares };
   const { ceilingN } = wanted;
-  const fault = belowNothing(even) ?? belowSeating(even, wanted);
+  const fault = belowNothing(even) ?? belowSeating(even, wanted) ?? turnedBack(even);
   if (ceilingN === undefined || even.peakN <= ceilingN * (1 + ROUNDING)) return fault ?? ok(even);
   const isOver = highestPull(even) > ceilingN * (1 + ROUNDING);
   const capped = wanted.roundShares ? undefined : cappedOf(wanted, ceilingN);
@@ -55,6 +55,13 @@ function belowNothing(steps: Steps) {
   if (lowestPull(steps) > 0) return undefined;
   const message = 'In this order a bolt would carry nothing at its own pull, so no force can be aimed at.';
   return invalid('order', message, 'another order, or more rounds');
+}
+
+/** Where the neighbours open the joint under a bolt, its nut would go down as the shares go up. */
+function turnedBack({ arrives }: Steps) {
+  if (arrives) return undefined;
+  const message = 'Over several rounds a nut would have to be turned back, and a wrench never loosens.';
+  return invalid('rounds', message, '1 round');
 }
 
 function belowSeating(steps: Steps, { seatingN = 0 }: WantedSteps) {

@@ -50,6 +50,45 @@ describe('a plan in one round', () => {
   });
 });
 
+describe('a plan for any joint at all', () => {
+  it('ends even or is refused, however its bolts take part in each other', () => {
+    const joints = fc.record({
+      angles: fc.array(fc.tuple(fc.integer({ min: 0, max: 99 }), fc.integer({ min: 0, max: 99 })), {
+        minLength: 2,
+        maxLength: 6,
+      }),
+      rounds: fc.integer({ min: 1, max: 3 }),
+      atOnce: fc.integer({ min: 1, max: 3 }),
+      seatingN: fc.constantFrom(undefined, 5),
+    });
+    fc.assert(
+      fc.property(joints, ({ angles, ...rest }) => {
+        const complianceMmPerN = angles.map(([a, b], i) =>
+          angles.map(([c, d], j) => Math.sin(a) * Math.sin(c) + Math.sin(b) * Math.sin(d) + (i === j ? 0.1 : 0)),
+        );
+        const plan = answered({ complianceMmPerN, order: angles.map((_, i) => i + 1), finalN: 100, ...rest });
+        if (plan.ok) expect(plan.value.spread).toBeLessThan(1e-9);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('is refused where a nut would have to be turned back between rounds', () => {
+    // the outer bolts open the joint under the second: its nut goes down as the forces go up, though it is pulled last
+    const complianceMmPerN = [
+      [1, -0.9, 0.5],
+      [-0.9, 1.7, -0.9],
+      [0.5, -0.9, 1],
+    ];
+    const request = { complianceMmPerN, order: [1, 3, 2], finalN: 100 };
+    expect(answered({ ...request, rounds: 1 })).toMatchObject({ ok: true });
+    expect(answered({ ...request, rounds: 2, roundShares: [0.5, 1] })).toMatchObject({
+      ok: false,
+      failure: { field: 'rounds', expected: '1 round' },
+    });
+  });
+});
+
 describe('a plan for several wrenches at once', () => {
   it('aims at what another program finds, group by group', () => {
     // numpy 2.4: u = M·F; each group carries the share of M_TT⁻¹·u_T with T the bolts tight by then
