@@ -4,7 +4,19 @@ import { z } from 'zod';
 export const MOST_POSITIONS = 200;
 
 const count = z.number().int().min(1).max(MOST_POSITIONS);
-const spacingMm = z.number().positive().max(100_000);
+const FARTHEST_MM = 100_000;
+const spacingMm = z.number().positive().max(FARTHEST_MM);
+
+/** Where free points are, from any origin. */
+export const pointsSchema = z
+  .array(
+    z.strictObject({
+      xMm: z.number().min(-FARTHEST_MM).max(FARTHEST_MM),
+      yMm: z.number().min(-FARTHEST_MM).max(FARTHEST_MM),
+    }),
+  )
+  .min(1)
+  .max(MOST_POSITIONS);
 
 /** Positions of a rectangle: on its edge alone, or in the whole grid. */
 export const countInRectangle = (rows: number, columns: number, edgeOnly: boolean): number =>
@@ -54,10 +66,7 @@ export const layoutSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('line'), count, pitchMm: spacingMm }),
   z.strictObject({
     kind: z.literal('points'),
-    points: z
-      .array(z.strictObject({ xMm: z.number(), yMm: z.number() }))
-      .min(1)
-      .max(200),
+    points: pointsSchema,
   }),
 ]);
 export type Layout = z.infer<typeof layoutSchema>;
@@ -74,7 +83,10 @@ export const ORDER_METHODS = ['star', 'circular', 'from-the-middle'] as const;
 /** The sequence of positions in a round: by a method, or the user's own. */
 export const orderSchema = z.discriminatedUnion('method', [
   z.strictObject({ method: z.enum(ORDER_METHODS) }),
-  z.strictObject({ method: z.literal('own'), positions: z.array(z.number().int().positive()).min(1).max(200) }),
+  z.strictObject({
+    method: z.literal('own'),
+    positions: z.array(z.number().int().positive()).min(1).max(MOST_POSITIONS),
+  }),
 ]);
 export type Order = z.infer<typeof orderSchema>;
 export type OrderMethod = (typeof ORDER_METHODS)[number];

@@ -1,6 +1,9 @@
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse } from '../failure/parse.ts';
 import { type OrderAnswer, orderOf, orderRequestSchema } from './order-request.ts';
+
+fc.configureGlobal({ seed: 24 });
 
 const asked = (request: object) => {
   const read = parse(orderRequestSchema, request);
@@ -59,6 +62,19 @@ describe('order asked for without a joint', () => {
       },
       'points[2]',
     ],
+    [
+      'two fasteners a breath apart',
+      { layout: 'points', method: 'star', points: [0, 1e-9].map((xMm) => ({ xMm, yMm: 0 })) },
+      'points[1]',
+    ],
+    ['a line without length', { layout: 'line', count: 3, pitchXMm: 1e-12, method: 'star' }, 'pitchXMm'],
+    [
+      'a point beyond reach',
+      { layout: 'points', method: 'star', points: [0, 1e308].map((xMm) => ({ xMm, yMm: 0 })) },
+      'points[1].xMm',
+    ],
+    ['shares that fall', { layout: 'circle', count: 8, method: 'star', roundShares: [1, 0.5] }, 'roundShares[1]'],
+    ['a gap without a force', { layout: 'circle', count: 8, method: 'star', bedNPerMm: 1000 }, 'targetN'],
     [
       'a missing place that is not there',
       { layout: 'rectangle', rows: 2, columns: 2, missing: [5], method: 'star' },
@@ -129,6 +145,27 @@ describe('groups for several wrenches', () => {
   });
 });
 
+it('takes every place once: any points, method and number of wrenches', () => {
+  const requests = fc.record({
+    points: fc.uniqueArray(fc.record({ xMm: fc.integer({ max: 99, min: 0 }), yMm: fc.integer({ max: 99, min: 0 }) }), {
+      minLength: 2,
+      maxLength: 24,
+      selector: ({ xMm, yMm }) => 100 * xMm + yMm,
+    }),
+    method: fc.constantFrom('star', 'circular', 'from-the-middle', 'from-the-stiffest'),
+    wrenches: fc.integer({ min: 1, max: 4 }),
+  });
+  fc.assert(
+    fc.property(requests, (request) => {
+      const { order, rounds = [] } = answered({ layout: 'points', closingRounds: 1, ...request });
+      const each = request.points.map((_, index) => index + 1);
+      for (const one of [order, ...rounds.map((round) => round.order)]) {
+        expect(one.toSorted((a, b) => a - b)).toEqual(each);
+      }
+    }),
+  );
+});
+
 it('takes neighbours as one in a star, and says where they cannot be', () => {
   const large = { layout: 'circle', count: 48, method: 'star', neighboursAsOne: 4 };
   expect(answered(large).order.slice(0, 8)).toEqual([1, 2, 3, 4, 25, 26, 27, 28]);
@@ -151,6 +188,11 @@ describe('rounds', () => {
       { round: 4, targetShare: 1, order: [1, 2, 3, 4] },
     ]);
   });
+});
+
+it('closes with the wrenches on opposite sides after an order of one’s own too', () => {
+  const own = { layout: 'circle', count: 4, method: 'own', positions: [1, 3, 2, 4], wrenches: 2, closingRounds: 1 };
+  expect(answered(own).rounds?.at(-1)?.order).toEqual([1, 3, 2, 4]);
 });
 
 describe('the stiffest part', () => {

@@ -2,12 +2,13 @@ import { z } from 'zod';
 import { invalid, ok, type Result } from '../failure/failure.ts';
 import { parse } from '../failure/parse.ts';
 import { inGroups } from './in-groups.ts';
-import { type Layout, layoutSchema, MOST_POSITIONS, ORDER_METHODS, type Place } from './layout.ts';
+import { type Layout, layoutSchema, MOST_POSITIONS, ORDER_METHODS, type Place, pointsSchema } from './layout.ts';
 import { groupedOrder } from './orders/grouped.ts';
 import { type PulledRound, type Quality, qualityOf } from './orders/quality.ts';
 import { STIFFEST_PARTS, stiffestFirst } from './orders/stiffest-first.ts';
-import { places } from './places.ts';
+import { places, samePlace } from './places.ts';
 import { byMethod, positionsInOrder } from './positions-in-order.ts';
+import { fallingShare } from './rising-shares.ts';
 import { starOfNeighbours } from './star.ts';
 
 const size = z.number().int().min(1).max(MOST_POSITIONS);
@@ -35,9 +36,7 @@ export const orderRequestSchema = z.strictObject({
     .describe('places of a rectangle without a fastener, numbered as if all had one'),
   pitchXMm: spacing.optional().describe('spacing of columns or of a line, mm; left out: as that of rows'),
   pitchYMm: spacing.optional().describe('spacing of rows, mm; left out: as that of columns'),
-  points: z
-    .array(z.strictObject({ xMm: z.number(), yMm: z.number() }))
-    .max(MOST_POSITIONS)
+  points: pointsSchema
     .optional()
     .describe('where free points are, x to the right, y downwards, seen from the tool side, mm'),
   method: z.enum([...ORDER_METHODS, 'from-the-stiffest', 'own']).describe('how the order runs'),
@@ -102,7 +101,7 @@ export function orderOf(request: OrderRequest): Result<OrderAnswer> {
   const layout = layoutFrom(request);
   if (!layout.ok) return layout;
   const all = places(layout.value);
-  const fault = placesFault(request, all);
+  const fault = placesFault(request, all) ?? roundsFault(request);
   if (fault) return fault;
   const single = singleOrder(request, layout.value, all);
   return single.ok ? answered(request, layout.value, all, single.value) : single;
@@ -115,10 +114,8 @@ function answered(
   single: readonly number[],
 ): Result<OrderAnswer> {
   const { wrenches, roundShares, closingRounds, targetN } = request;
-  const grouped = (order: readonly number[]) =>
-    request.method === 'own' || wrenches === 1 ? inGroups(order, wrenches) : groupedOrder(all, order, wrenches);
-  const groups = grouped(single);
-  const closing = grouped(byMethod(layout, 'circular'));
+  const groups = request.method === 'own' ? inGroups(single, wrenches) : groupedOrder(all, single, wrenches);
+  const closing = groupedOrder(all, byMethod(layout, 'circular'), wrenches);
   const pulled: readonly PulledRound[] = [
     ...(roundShares ?? [1]).map((share) => ({ share, groups })),
     ...Array.from({ length: closingRounds }, () => ({ share: 1, groups: closing })),
@@ -171,12 +168,20 @@ function placesFault(request: OrderRequest, all: readonly Place[]) {
   if (request.count !== undefined && request.count !== count) {
     return invalid('count', `${request.count} does not fit the places, which are ${count}`, `${count}, or left out`);
   }
-  const twice = all.find((b) => all.slice(0, b.position - 1).some((a) => a.xMm === b.xMm && a.yMm === b.yMm));
-  if (twice) {
-    return invalid(`points[${twice.position - 1}]`, 'Two fasteners stand in one point.', 'a place of its own for each');
-  }
-  return undefined;
+  const together = samePlace(all);
+  if (!together) return undefined;
+  const named = request.layout === 'points' ? `points[${together[1] - 1}]` : SIZES[request.layout];
+  return invalid(named, 'Two fasteners stand in one point.', 'a place of its own for each');
 }
+
+function roundsFault({ roundShares = [], bedNPerMm, targetN }: OrderRequest) {
+  const falls = fallingShare(roundShares);
+  if (falls) return falls;
+  if (bedNPerMm === undefined || targetN !== undefined) return undefined;
+  return invalid('targetN', 'A gap is asked for, and the force is missing.', 'a force, N');
+}
+
+const SIZES = { circle: 'diameterMm', line: 'pitchXMm', rectangle: 'pitchXMm' } as const;
 
 const OF_KIND = {
   circle: ['count', 'diameterMm'],
@@ -207,11 +212,9 @@ function layoutFrom(request: OrderRequest): Result<Layout> {
   const needed = { circle: ['count'], line: ['count'], points: ['points'], rectangle: ['rows', 'columns'] } as const;
   const missing = needed[layout].find((name) => request[name] === undefined);
   if (missing) return invalid(missing, `a ${layout} needs ${missing}`, `a whole number up to ${MOST_POSITIONS}`);
-  const sizes = { circle: 'diameterMm', line: 'pitchXMm', rectangle: 'pitchXMm', points: undefined } as const;
-  const sizeField = sizes[layout];
-  const isSized = sizeField === undefined || request[sizeField] !== undefined || request.pitchYMm !== undefined;
-  if (targetN !== undefined && !isSized && sizeField) {
-    return invalid(sizeField, 'The quality of an order depends on how large the joint is.', 'a length, mm');
+  const isSized = layout === 'points' || request[SIZES[layout]] !== undefined || request.pitchYMm !== undefined;
+  if (targetN !== undefined && !isSized) {
+    return invalid(SIZES[layout], 'The quality of an order depends on how large the joint is.', 'a length, mm');
   }
   return parse(layoutSchema, layoutFields(request));
 }

@@ -34,6 +34,19 @@ export function places(layout: Layout): readonly Place[] {
   }
 }
 
+/** Places nearer to each other than this are one. */
+const ONE_POINT_MM = 1e-6;
+
+/** The first two positions that stand in one point, the lower number first; undefined where each has its own. */
+export function samePlace(all: readonly Place[]): readonly [number, number] | undefined {
+  for (const b of all) {
+    for (const a of all.slice(0, b.position - 1)) {
+      if (Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm) < ONE_POINT_MM) return [a.position, b.position];
+    }
+  }
+  return undefined;
+}
+
 type Spot = Omit<Place, 'position'>;
 
 const numbered = (spots: readonly Spot[]): readonly Place[] =>

@@ -1,7 +1,6 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { type Remark, remark } from '../../language/mechanics/remark.ts';
-import type { Place } from '../layout.ts';
-import { places } from '../places.ts';
+import { places, samePlace } from '../places.ts';
 import { freeBeam } from './beam-on-bed.ts';
 import type { InteractionModel, NeighbourModel, PlateModel, RingModel, StripModel } from './model-schema.ts';
 import { plateClosing, plateFigures } from './plate-on-bed.ts';
@@ -164,18 +163,6 @@ function ofPlate(model: PlateModel): Result<Modelled> {
       ...(bedUnloadingNPerMm3 === undefined ? [] : [PRESSED]),
     ],
   });
-}
-
-/** Places nearer to each other than this are one. */
-const ONE_POINT_MM = 1e-6;
-
-function samePlace(all: readonly Place[]): readonly [number, number] | undefined {
-  for (const b of all) {
-    for (const a of all.slice(0, b.position - 1)) {
-      if (Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm) < ONE_POINT_MM) return [a.position, b.position];
-    }
-  }
-  return undefined;
 }
 
 function ofStrip(model: StripModel): Result<Modelled> {

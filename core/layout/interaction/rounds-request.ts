@@ -96,7 +96,7 @@ export function byPosition(
 ): Result<readonly number[]> {
   if (typeof figure === 'number') return ok(repeated(figure, count));
   if (figure.length === count) return ok(figure);
-  const message = `There are ${figure.length} figures for ${count} position${count === 1 ? '' : 's'}.`;
+  const message = `There ${figure.length === 1 ? 'is 1 figure' : `are ${figure.length} figures`} for ${count} position${count === 1 ? '' : 's'}.`;
   return invalid(field, message, `one figure, or ${count}`);
 }
 

@@ -8,6 +8,7 @@ import { atOnceSchema, byPosition, MOST_ROUNDS, ordersSchema, roundOrders } from
 import { simulate } from '../interaction/simulate.ts';
 import { jointFrom, sourceFields } from '../interaction/source.ts';
 import { MOST_POSITIONS } from '../layout.ts';
+import { fallingShare } from '../rising-shares.ts';
 import { type PlanScatter, scatterFields, scatterOf } from './plan-scatter.ts';
 import { planSteps, type WantedSteps } from './plan-steps.ts';
 import { type ToolFigures, toolFields, toolFigures } from './tool-figures.ts';
@@ -124,11 +125,8 @@ function sharesFault({ rounds, roundShares }: RoundTargetsRequest) {
     const message = `There are ${roundShares.length} shares for ${rounds} round${rounds === 1 ? '' : 's'}.`;
     return invalid('roundShares', message, `${rounds}, one for each round`);
   }
-  const falls = roundShares.findIndex((share, index) => index > 0 && share < roundShares[index - 1]!);
-  if (falls >= 0) {
-    const message = 'A wrench never loosens, so no share is less than the one before.';
-    return invalid(`roundShares[${falls}]`, message, `at least ${roundShares[falls - 1]}`);
-  }
+  const falls = fallingShare(roundShares);
+  if (falls) return falls;
   if (roundShares.at(-1) === 1) return undefined;
   return invalid(`roundShares[${rounds - 1}]`, 'The last round goes to the final force.', '1');
 }
