@@ -142,7 +142,7 @@ describe('a flange that is planned', () => {
     await plan.getByRole('combobox', { name: 'Targets' }).selectOption({ label: 'the same for all, by shares' });
     await field('Shares of the rounds').fill('20 30 40 50 60 70 80 90 100');
     await plan.getByRole('button', { name: 'Search an order' }).click();
-    await plan.getByText(/^Searching: \d+ %, best spread so far/).waitFor();
+    await plan.getByText(/^Searching: \d+\u00a0%, best spread so far/).waitFor();
     expect(Number(await plan.getByRole('progressbar').getAttribute('max'))).toBe(100);
     expect(page.workers()).toHaveLength(1);
     await plan.getByRole('button', { name: 'Stop the search' }).click();
