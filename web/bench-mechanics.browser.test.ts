@@ -107,9 +107,7 @@ describe('the bench for a fastener', () => {
     for (let step = 0; step < 10; step++) await page.keyboard.press('ArrowRight');
     expect(await figureOf('Torque at the fastener')).not.toBe(torque);
     expect(await page.locator('.plot .plot-line').first().getAttribute('d')).not.toBe(before);
-    expect(await page.getByLabel('Friction in the thread (may be left out)', { exact: true }).inputValue()).toBe(
-      '0.17',
-    );
+    expect(await page.getByLabel('Friction in the thread', { exact: true }).inputValue()).toBe('0.17');
     expect(asked.filter((url) => url.includes('/api/'))).toEqual([]);
   });
 
@@ -156,7 +154,7 @@ describe('the bench for a fastener', () => {
 
   it('tells a friction that cannot be at its field', async () => {
     await open('preload');
-    const field = page.getByLabel('Friction in the thread (may be left out)', { exact: true });
+    const field = page.getByLabel('Friction in the thread', { exact: true });
     await field.fill('12');
     await page.locator('.field-problem', { hasText: 'Wanted' }).first().waitFor();
     expect(await outputs().getByText('The result appears once the figures are there.').count()).toBe(1);

@@ -90,12 +90,12 @@ describe('a lead without a maker’s figure', () => {
     await inDialog('Designation').fill('M24');
     await inDialog('Major diameter d').fill('23');
     await inDialog('Pitch P').fill('2');
-    await inDialog('Minor diameter d₁ (may be left out)').fill('24');
-    await inDialog('Hole diameter (may be left out)').fill('25');
-    await inDialog('Bearing face, outer diameter (may be left out)').fill('34');
+    await inDialog('Minor diameter d₁').fill('24');
+    await inDialog('Hole diameter').fill('25');
+    await inDialog('Bearing face, outer diameter').fill('34');
     await dialog().getByRole('button', { name: 'Add an own row' }).click();
     await dialog().getByText('Must be less than 23\u00a0mm (Major diameter d).').waitFor();
-    await inDialog('Minor diameter d₁ (may be left out)').fill('');
+    await inDialog('Minor diameter d₁').fill('');
     await inDialog('Source').fill('Drawing KH-114, measured on 4 rods');
     await dialog().getByText('“M24” is the designation of another thread.').waitFor();
     await isFitToRead();
@@ -204,7 +204,7 @@ describe('a bolt of the workshop’s own', () => {
     await inDialog('Coating and lubricant').selectOption({ label: 'Assembly paste, tin of March (own row)' });
     await inDialog('± percent').fill('5');
     await dialog()
-      .getByText(/^Fills in \d{3} N·m ± 5 %$/)
+      .getByText(/^Fills in \d{3}\u00a0N·m ±\u00a05\u00a0%$/)
       .waitFor();
     await isFitToRead();
     await dialog().getByRole('button', { name: 'Fill in stage 1' }).click();

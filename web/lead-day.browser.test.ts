@@ -161,9 +161,12 @@ describe('a lead’s day', () => {
 
   it('works out a wrench setting and finds it again by its link, in the decimals of another language', async () => {
     await open('/bench/wrench-setting', 'Wrench setting');
+    await tells('Needed: Torque at the fastener; Lever L. Everything else may be left empty.');
+    expect(await field('Lever L').getAttribute('aria-required')).toBe('true');
+    expect(await field('Adapter length E').getAttribute('aria-required')).toBeNull();
     await field('Torque at the fastener').fill('80');
     await field('Lever L').fill('400');
-    await field('Adapter length E (may be left out)').fill('50');
+    await field('Adapter length E').fill('50');
     // 80 × 400 / 450 = 71.1111
     await page.getByText('71.1111').waitFor();
     await page.waitForURL(/input=/);

@@ -21,8 +21,6 @@ export interface FieldProps {
   /** This and the next are kept the same from one drawing to the next: only the field that changes is drawn anew. */
   readonly onField: (name: string, typed: BenchForm[string]) => void;
   readonly onUnit: (name: string, unit: Unit) => void;
-  /** Where it was said before which fields are needed, no label says so again. */
-  readonly hasPlainLabels?: boolean;
 }
 
 interface BenchFieldProps extends FieldProps {
@@ -37,12 +35,19 @@ export const BenchField = memo(function BenchField(props: BenchFieldProps) {
   const { field, typed, hand, onField, onUnit } = props;
   const { name, shape } = field;
   const onChange = (changed: BenchForm[string]) => onField(name, changed);
-  const { t } = useTranslation('lead');
   const words = useBenchWords();
   const { problem, leave } = useProblem(props);
-  const plainLabel = words.field(name);
-  const label = field.isNeeded || props.hasPlainLabels ? plainLabel : t('bench.optional', { name: plainLabel });
-  const told = { name, label, plainLabel, hint: words.hint(name), problem, hand, onUnit, onLeave: leave };
+  const label = words.field(name);
+  const told = {
+    name,
+    label,
+    isRequired: field.isNeeded,
+    hint: words.hint(name),
+    problem,
+    hand,
+    onUnit,
+    onLeave: leave,
+  };
   if (typeof typed !== 'string') {
     if (shape.kind !== 'uncertain') return null;
     return <UncertainField {...told} shape={shape} form={typed[0] ?? {}} onChange={(changed) => onChange([changed])} />;
@@ -54,6 +59,7 @@ export const BenchField = memo(function BenchField(props: BenchFieldProps) {
   return (
     <TextField
       label={label}
+      isRequired={field.isNeeded}
       hint={told.hint}
       problem={problem}
       value={typed}
@@ -86,6 +92,7 @@ function ChoiceField({ field: { name, isNeeded, shape }, label, problem, typed, 
   return (
     <Select
       label={label}
+      isRequired={isNeeded}
       hint={words.hint(name)}
       problem={problem}
       value={typed}

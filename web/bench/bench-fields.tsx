@@ -1,10 +1,11 @@
-import { memo } from 'react';
+import { memo, useId } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../parts/button.tsx';
 import { BenchField, type FieldProps } from './bench-field.tsx';
 import { type Field, fieldsShown } from './fields.ts';
 import { type BenchForm, blankForm } from './input.ts';
 import { NamedField } from './named-field.tsx';
+import { NeedWords } from './need-words.tsx';
 import { useBenchWords } from './words.ts';
 
 interface BenchFieldsProps extends FieldProps {
@@ -55,19 +56,22 @@ interface BenchRowsProps extends FieldProps {
 const BenchRows = memo(function BenchRows({ field, path, rows, onField, ...rest }: BenchRowsProps) {
   const { t } = useTranslation('lead');
   const words = useBenchWords();
+  const needId = useId();
   if (!('fields' in field.shape)) return null;
   const { fields, kind } = field.shape;
   const variants = field.shape.kind === 'group' ? field.shape.variants : undefined;
+  const shown = (row: BenchForm | undefined) => fieldsShown(fields, variants, variants && row?.[variants.by]);
   const least = field.isNeeded ? 1 : 0;
   const onChange = (changed: readonly BenchForm[]) => onField(field.name, changed);
   return (
-    <fieldset className="bench-rows">
+    <fieldset className="bench-rows" aria-describedby={rows.length > 0 ? needId : undefined}>
       <legend>{words.field(field.name)}</legend>
+      {rows.length > 0 ? <NeedWords id={needId} fields={shown(rows[0])} decides={variants?.by} /> : null}
       {rows.map((row, index) => (
         // Rows carry nothing of their own; they are added and taken out at the end only.
         <BenchFields
           key={index}
-          fields={fieldsShown(fields, variants, variants && row[variants.by])}
+          fields={shown(row)}
           form={row}
           path={kind === 'rows' ? `${path}[${index}].` : `${path}.`}
           onField={(name, typed) => onChange(rows.with(index, { ...row, [name]: typed }))}

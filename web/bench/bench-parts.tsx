@@ -5,26 +5,15 @@ import { BenchFields } from './bench-fields.tsx';
 import type { FieldPart } from './field-parts.ts';
 import type { Field } from './fields.ts';
 import type { BenchForm } from './input.ts';
-import { useBenchWords } from './words.ts';
 
 interface BenchPartsProps extends FieldProps {
   readonly parts: readonly FieldPart[];
   readonly form: BenchForm;
 }
 
-/** A long form in parts that open and close; what must be given is told once, before them. */
+/** A long form in parts that open and close. */
 export function BenchParts({ parts, ...rest }: BenchPartsProps) {
-  const { t } = useTranslation('lead');
-  const words = useBenchWords();
-  const needed = parts.flatMap(({ fields }) => fields.filter(({ isNeeded }) => isNeeded));
-  return (
-    <>
-      <p>{t('bench.needed', { names: needed.map(({ name }) => words.field(name)).join(', ') })}</p>
-      {parts.map((part) => (
-        <BenchPart key={part.name} part={part} {...rest} />
-      ))}
-    </>
-  );
+  return parts.map((part) => <BenchPart key={part.name} part={part} {...rest} />);
 }
 
 function BenchPart({ part, ...rest }: Omit<BenchPartsProps, 'parts'> & { readonly part: FieldPart }) {
@@ -47,7 +36,7 @@ function BenchPart({ part, ...rest }: Omit<BenchPartsProps, 'parts'> & { readonl
         <span className="bench-part-title">{t(`bench.part.${part.name}`)}</span>
         <span className="bench-part-filled">{t('bench.filled', { filled, count: part.fields.length })}</span>
       </summary>
-      <BenchFields fields={part.fields} hasPlainLabels {...rest} />
+      <BenchFields fields={part.fields} {...rest} />
     </details>
   );
 }

@@ -11,6 +11,7 @@ import { CopyButtons } from './copy-buttons.tsx';
 import { exampleOf } from './example.ts';
 import { partsOf } from './field-parts.ts';
 import { broughtFrom } from './into-joint.ts';
+import { NeedWords } from './need-words.tsx';
 import { ResultFigures } from './result-figures.tsx';
 import { ResultSheet } from './result-sheet.tsx';
 import { SaveIntoJoint } from './save-into-joint.tsx';
@@ -51,6 +52,7 @@ export function CalculationSheet({ name, ...first }: CalculationSheetProps) {
           </Button>
         }
       >
+        <NeedWords fields={fields} />
         {parts ? <BenchParts parts={parts} {...fieldProps} /> : <BenchFields fields={fields} {...fieldProps} />}
       </Sheet>
       <div className="bench-result">

@@ -9,9 +9,8 @@ import { unitOf } from './units.ts';
 
 export interface FigureFieldProps {
   readonly name: string;
-  /** What it is called, and whether it may be left out. */
   readonly label: string;
-  readonly plainLabel: string;
+  readonly isRequired: boolean;
   readonly hint: string | undefined;
   readonly problem: string | undefined;
   readonly shape: FigureShape;
@@ -23,19 +22,31 @@ export interface FigureFieldProps {
 }
 
 /** A figure with its unit, and a slider where its range is bounded. */
-export function FigureField({ name, plainLabel, shape, typed, hand, onUnit, onLeave, ...field }: FigureFieldProps) {
+export function FigureField({
+  name,
+  label,
+  isRequired,
+  shape,
+  typed,
+  hand,
+  onUnit,
+  onLeave,
+  ...field
+}: FigureFieldProps) {
   const slider = sliderOf(name, shape);
   return (
     <div className="figure-field">
       <TextField
         {...field}
+        label={label}
+        isRequired={isRequired}
         value={typed}
         inputMode="decimal"
         onBlur={onLeave}
         after={
           <UnitSelect
             name={name}
-            label={plainLabel}
+            label={label}
             unit={unitOf(name, hand.units)}
             onChange={(unit) => onUnit(name, unit)}
           />
@@ -43,7 +54,7 @@ export function FigureField({ name, plainLabel, shape, typed, hand, onUnit, onLe
       />
       {slider ? (
         <FigureSlider
-          label={plainLabel}
+          label={label}
           slider={slider}
           usual={shape.usual}
           typed={typed}

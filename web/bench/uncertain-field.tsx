@@ -37,18 +37,14 @@ export function UncertainField({ shape, form, onChange, ...field }: UncertainFie
       {isTold || isOpen ? (
         <Uncertainty
           name={field.name}
-          label={field.plainLabel}
+          label={field.label}
           unit={unitOf(field.name, field.hand.units) ?? unitInName(field.name)}
           fields={shape.fields}
           form={form}
           onChange={onChange}
         />
       ) : (
-        <Button
-          kind="quiet"
-          label={t('bench.uncertain-tell', { name: field.plainLabel })}
-          onPress={() => setOpen(true)}
-        >
+        <Button kind="quiet" label={t('bench.uncertain-tell', { name: field.label })} onPress={() => setOpen(true)}>
           {t('bench.uncertain-add')}
         </Button>
       )}

@@ -13,6 +13,7 @@ interface SelectProps<Value extends string> {
   readonly onChange: (value: Value) => void;
   readonly hint?: string | undefined;
   readonly problem?: string | undefined;
+  readonly isRequired?: boolean;
   readonly isDisabled?: boolean;
   readonly size?: 'usual' | 'narrow' | 'wide' | 'work';
 }
@@ -32,6 +33,7 @@ export function Select<Value extends string>(props: SelectProps<Value>) {
         className="field-input field-select"
         value={props.value}
         disabled={props.isDisabled}
+        aria-required={props.isRequired}
         aria-invalid={problem ? true : undefined}
         aria-describedby={described || undefined}
         onChange={(event) => {

@@ -82,19 +82,17 @@ export function BoltFields({ form, onChange }: FiguresProps) {
           options={SYSTEMS.map((value) => ({ value, label: t(`bench.value.${value}`) }))}
           onChange={(system) => onChange({ system })}
         />
-        {BOLT_FIGURES.map((name) => {
-          const label = t(`bench.field.${name}`);
-          return (
-            <FormFigure
-              key={name}
-              field={name}
-              label={NEEDED.includes(name) ? label : t('bench.optional', { name: label })}
-              unit={name === 'stressAreaMm2' ? 'mm²' : 'mm'}
-              value={form.bolt[name]}
-              onChange={(figure) => onChange({ bolt: { ...form.bolt, [name]: figure } })}
-            />
-          );
-        })}
+        {BOLT_FIGURES.map((name) => (
+          <FormFigure
+            key={name}
+            field={name}
+            label={t(`bench.field.${name}`)}
+            isRequired={NEEDED.includes(name)}
+            unit={name === 'stressAreaMm2' ? 'mm²' : 'mm'}
+            value={form.bolt[name]}
+            onChange={(figure) => onChange({ bolt: { ...form.bolt, [name]: figure } })}
+          />
+        ))}
       </div>
     </>
   );
