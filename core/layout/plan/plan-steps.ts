@@ -2,7 +2,7 @@ import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { inGroups } from '../in-groups.ts';
 import { MOST_ROUNDS } from '../interaction/rounds-request.ts';
 import type { SourcedJoint } from '../interaction/source.ts';
-import { evenSteps, highestOnTheWay, lowestCapped, type Pulling, type Steps } from './even-steps.ts';
+import { cappedSteps, evenSteps, highestOnTheWay, lowestCapped, type Pulling, type Steps } from './even-steps.ts';
 import { gentlestShares } from './share-ladder.ts';
 
 /** A plan that is wanted; bolts from 0. */
@@ -79,17 +79,25 @@ function overCeiling(even: Steps, wanted: WantedSteps, ceilingN: number) {
   return invalid('ceilingN', message, `at least ${Math.ceil(highestPull(even))} N${more}`);
 }
 
-/** How many rounds hold a ceiling; undefined where none do. */
+/** How many rounds hold a ceiling, between as many as do not and the most; undefined where none do. */
 function roundsUnder(wanted: WantedSteps, ceilingN: number): number | undefined {
-  const { joint, finalN } = wanted;
   const once = inOneRound(wanted);
-  for (let rounds = wanted.orders.length + 1; rounds <= MOST_ROUNDS; rounds++) {
-    const orders = Array.from({ length: rounds }, (_, index) => wanted.orders[index] ?? wanted.orders.at(-1)!);
-    const longer = { ...wanted, orders };
-    if (cappedOf(longer, ceilingN)) return rounds;
-    if (highestPull(evenSteps(joint, longer, finalN, gentlest(longer, once))) <= ceilingN) return rounds;
+  let [tooFew, enough] = [wanted.orders.length, MOST_ROUNDS];
+  if (!holdsIn(enough, wanted, ceilingN, once)) return undefined;
+  while (enough - tooFew > 1) {
+    const middle = Math.floor((tooFew + enough) / 2);
+    if (holdsIn(middle, wanted, ceilingN, once)) enough = middle;
+    else tooFew = middle;
   }
-  return undefined;
+  return enough;
+}
+
+function holdsIn(rounds: number, wanted: WantedSteps, ceilingN: number, once: Steps): boolean {
+  const { joint, finalN } = wanted;
+  const orders = Array.from({ length: rounds }, (_, index) => wanted.orders[index] ?? wanted.orders.at(-1)!);
+  const longer = { ...wanted, orders };
+  if (!joint.later && cappedSteps(joint.first, longer, finalN, ceilingN).arrives) return true;
+  return highestPull(evenSteps(joint, longer, finalN, gentlest(longer, once))) <= ceilingN;
 }
 
 /** @param once the plan in one round */

@@ -135,6 +135,14 @@ describe('a plan under a ceiling', () => {
     expect(Math.max(...planned({ ...soft, rounds: 3, ceilingN: 110 }).targetsN.flat())).toBeCloseTo(102.187, 1);
   });
 
+  it.each([115, 104, 101, 100.1])('says how many rounds hold %f N, and no more than are needed', (ceilingN) => {
+    const refused = answered({ ...soft, rounds: 1, ceilingN });
+    const told = refused.ok || refused.failure.kind !== 'invalid' ? '' : refused.failure.expected;
+    const enough = Number(/or (\d+) rounds/.exec(told)?.[1]);
+    expect(answered({ ...soft, rounds: enough, ceilingN }).ok).toBe(true);
+    expect(answered({ ...soft, rounds: enough - 1, ceilingN }).ok).toBe(false);
+  });
+
   it('ends every round even where the ceiling allows it', () => {
     const { roundShares, peakN } = planned({ ...soft, rounds: 3, ceilingN: 120 });
     expect(roundShares?.at(-1)).toBe(1);
