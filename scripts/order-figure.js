@@ -17,7 +17,7 @@ const FLANGES = [
 ];
 const GASKETS = [
   { name: 'soft gasket', gasketMPa: 400 },
-  { name: 'stiff gasket', gasketMPa: 20_000 },
+  { name: 'stiff gasket', gasketMPa: 3000 },
 ];
 
 const panels = GASKETS.flatMap((gasket) => FLANGES.map((flange) => panelOf(flange, gasket)));

@@ -7,6 +7,7 @@ import { DECISION_SOURCES } from './checks/decisions.ts';
 import { INTERACTION_SOURCES } from './checks/interaction.ts';
 import { JOINT_STIFFNESS_SOURCES } from './checks/joint-stiffness.ts';
 import { ORDER_SOURCES } from './checks/orders.ts';
+import { SOLID_SOURCES } from './checks/solids.ts';
 import { STATISTICS_SOURCES } from './checks/statistics.ts';
 import { STRENGTH_SOURCES } from './checks/strength.ts';
 import { STRUCTURAL_PRELOAD_SOURCES } from './checks/structural-preload.ts';
@@ -26,6 +27,7 @@ export const SOURCES: readonly Source[] = [
   ...ADAPTER_SOURCES,
   ...ORDER_SOURCES,
   ...INTERACTION_SOURCES,
+  ...SOLID_SOURCES,
   ...JOINT_STIFFNESS_SOURCES,
   ...STRUCTURAL_PRELOAD_SOURCES,
   ...TURN_SOURCES,

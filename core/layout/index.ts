@@ -7,7 +7,9 @@ export {
   elasticInteraction,
   elasticInteractionRequestSchema,
 } from './interaction/elastic-interaction.ts';
+export { interactionOf } from './interaction/from-interaction.ts';
 export { impliedGap, momentNmm, type NoGap } from './interaction/implied-gap.ts';
+export { modelled } from './interaction/model.ts';
 export { type InteractionModel, modelSchema } from './interaction/model-schema.ts';
 export { kei, plateClosing, plateFigures } from './interaction/plate-on-bed.ts';
 export { ringClosing } from './interaction/ring-model.ts';

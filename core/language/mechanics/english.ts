@@ -195,7 +195,11 @@ export const english = {
   'remark.bolts-upright': 'Bolts stand upright and do not bend.',
   'remark.no-hub': 'Neither hub nor pipe holds the rings against twisting.',
   'remark.plate-cover':
-    'The cover is a thin plate that goes on past its outer bolts; its characteristic length is {lengthMm}.',
+    'The cover is a thin plate that goes on past its outer bolts; its characteristic length is {lengthMm}. With a free edge near by it gives way several times as much there: tell its edge.',
+  'remark.plate-edges':
+    'The cover is a thin plate with a free edge, round about a circle of bolts and else a rectangle; its characteristic length is {lengthMm}.',
+  'remark.firm-bed':
+    'The bed is so firm that the part bends over hardly more than its thickness: bolts give way more, and neighbours take part more, than is reckoned here.',
   'remark.plate-bed': 'What it is pressed on does not bend; the bed under it answers at each point for itself.',
   'remark.strip-beam': 'The strip is a straight beam with free ends; what it is pressed on does not bend.',
   'remark.bolts-alike': 'All bolts are alike, and so are their neighbours; the compliance is known up to its scale.',

@@ -206,7 +206,11 @@ export const french: MechanicsCatalogue = {
   'remark.bolts-upright': 'Les vis sont droites et ne fléchissent pas.',
   'remark.no-hub': 'Ni collerette ni tube ne retient les anneaux de se tordre.',
   'remark.plate-cover':
-    'Le couvercle est une plaque mince qui se prolonge au-delà des vis extérieures\u00a0; sa longueur caractéristique est de {lengthMm}.',
+    'Le couvercle est une plaque mince qui se prolonge au-delà des vis extérieures\u00a0; sa longueur caractéristique est de {lengthMm}. Avec un bord libre tout près, il y cède plusieurs fois autant\u00a0: indiquer son bord.',
+  'remark.plate-edges':
+    'Le couvercle est une plaque mince à bord libre, ronde autour d’un cercle de vis et sinon rectangulaire\u00a0; sa longueur caractéristique est de {lengthMm}.',
+  'remark.firm-bed':
+    'L’assise est si ferme que la pièce fléchit sur à peine plus que son épaisseur\u00a0: les vis cèdent davantage, et les voisines participent davantage, que ce qui est calculé ici.',
   'remark.plate-bed':
     'Ce sur quoi il est pressé ne fléchit pas\u00a0; l’assise dessous répond en chaque point pour elle-même.',
   'remark.strip-beam':

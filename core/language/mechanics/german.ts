@@ -205,7 +205,11 @@ export const german: MechanicsCatalogue = {
   'remark.bolts-upright': 'Die Schrauben stehen aufrecht und biegen sich nicht.',
   'remark.no-hub': 'Weder Nabe noch Rohr hält die Ringe gegen das Verdrehen.',
   'remark.plate-cover':
-    'Der Deckel ist eine dünne Platte, die über die äußeren Schrauben hinausreicht; ihre charakteristische Länge ist {lengthMm}.',
+    'Der Deckel ist eine dünne Platte, die über die äußeren Schrauben hinausreicht; ihre charakteristische Länge ist {lengthMm}. Mit einem freien Rand in der Nähe gibt er dort mehrmals so viel nach: den Rand angeben.',
+  'remark.plate-edges':
+    'Der Deckel ist eine dünne Platte mit freiem Rand, rund um einen Kreis von Schrauben, sonst ein Rechteck; ihre charakteristische Länge ist {lengthMm}.',
+  'remark.firm-bed':
+    'Die Bettung ist so fest, dass sich das Teil über kaum mehr als seine Dicke biegt: Schrauben geben mehr nach, und Nachbarn wirken mehr mit, als hier gerechnet ist.',
   'remark.plate-bed':
     'Worauf er gedrückt wird, biegt sich nicht; die Bettung darunter antwortet an jedem Punkt für sich.',
   'remark.strip-beam':

@@ -206,7 +206,11 @@ export const spanish: MechanicsCatalogue = {
   'remark.bolts-upright': 'Los tornillos están rectos y no se flexan.',
   'remark.no-hub': 'Ni el cubo ni el tubo impiden que los anillos se tuerzan.',
   'remark.plate-cover':
-    'La tapa es una placa delgada que sigue más allá de los tornillos exteriores; su longitud característica es de {lengthMm}.',
+    'La tapa es una placa delgada que sigue más allá de los tornillos exteriores; su longitud característica es de {lengthMm}. Con un borde libre cerca cede allí varias veces más: indique su borde.',
+  'remark.plate-edges':
+    'La tapa es una placa delgada de borde libre, redonda alrededor de un círculo de tornillos y si no rectangular; su longitud característica es de {lengthMm}.',
+  'remark.firm-bed':
+    'El lecho es tan firme que la pieza se flexa en apenas más que su espesor: los tornillos ceden más, y los vecinos participan más, de lo que aquí se calcula.',
   'remark.plate-bed':
     'Aquello contra lo que se aprieta no se flexa; el lecho de debajo responde en cada punto por sí mismo.',
   'remark.strip-beam': 'La tira es una viga recta con extremos libres; aquello contra lo que se aprieta no se flexa.',

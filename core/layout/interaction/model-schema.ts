@@ -43,6 +43,16 @@ const plate = z.strictObject({
   kind: z.literal('plate').describe('kind of model'),
   layout: layoutSchema.describe('where the bolts are'),
   heightMm: sizeMm('thickness of the cover'),
+  edgeMm: sizeMm(
+    'from the outermost bolts to the free edge; left out, the cover is taken as endless, and far too stiff at its edge',
+  ).optional(),
+  bedFromEdgeMm: z
+    .number()
+    .min(0)
+    .max(100_000)
+    .describe('from the free edge to where the bed begins; left out, the bed begins at the edge, mm')
+    .optional(),
+  bedWidthMm: sizeMm('width of the bed from there inwards; left out, the whole inside lies on it').optional(),
   modulusMPa: steel,
   poisson,
   bedNPerMm3: z.number().positive().max(1e7).describe('stiffness of the bed under each mm², N/mm³'),

@@ -10,6 +10,8 @@ export interface Ring {
   readonly torsionNmm2: number;
   /** Bed of the gasket for each mm of the centroid circle, N/mm². */
   readonly bedNPerMm2: number;
+  /** Over this width of the gasket it also holds against twisting, mm; a line of none where it is left out. */
+  readonly gasketWidthMm?: number;
   /** Gasket inside the centroid circle, bolts outside of it, mm. */
   readonly gasketInsideMm: number;
   readonly boltsOutsideMm: number;
@@ -26,7 +28,7 @@ export const HARMONICS = 400;
  * @param count bolts round the ring
  * @returns by steps between the two bolts, from 0 to count - 1
  * @source curved beam out of plane and Winkler bed, by harmonics of w and of the twist φ: κ = (n²w/R − φ)/R,
- *         τ = n(w/R − φ)/R (textbook ingredients; derivation ours, checked against Hetényi's beam and finite elements)
+ *         τ = n(w/R − φ)/R (textbook ingredients; derivation ours, checked against Hetényi's beam and finite elements; the gasket's width against solid elements)
  */
 export function ringClosing(ring: Ring, count: number, harmonics = HARMONICS): readonly number[] {
   const terms = Array.from({ length: harmonics + 1 }, (_, n) => harmonic(ring, n));
@@ -36,13 +38,15 @@ export function ringClosing(ring: Ring, count: number, harmonics = HARMONICS): r
 }
 
 function harmonic(ring: Ring, n: number): number {
-  const { radiusMm: r, bendingNmm2, torsionNmm2, bedNPerMm2, gasketInsideMm: e, boltsOutsideMm: b, hubN = 0 } = ring;
+  const { radiusMm: r, bendingNmm2, torsionNmm2, bedNPerMm2, gasketInsideMm: e, boltsOutsideMm: b } = ring;
+  const { hubN = 0, gasketWidthMm = 0 } = ring;
+  const heldN = hubN + (bedNPerMm2 * gasketWidthMm ** 2) / 12;
   const bend = [(n * n) / (r * r), -1 / r] as const;
   const twist = [n / (r * r), -n / r] as const;
   const press = [1, -e] as const;
   const entry = (i: 0 | 1, j: 0 | 1) =>
     r * (bendingNmm2 * bend[i] * bend[j] + torsionNmm2 * twist[i] * twist[j] + bedNPerMm2 * press[i] * press[j]);
-  const [ww, wt, tt] = [entry(0, 0), entry(0, 1), entry(1, 1) + r * hubN];
+  const [ww, wt, tt] = [entry(0, 0), entry(0, 1), entry(1, 1) + r * heldN];
   const across = ww * b * b - 2 * wt * b + tt;
   return across / (ww * tt - wt * wt) / (n === 0 ? 2 * Math.PI : Math.PI);
 }

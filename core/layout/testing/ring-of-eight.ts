@@ -8,9 +8,10 @@ export const RING_OF_EIGHT: RingModel = {
   outerMm: 290,
   innerMm: 190,
   heightMm: 35,
-  gasketOuterMm: 234,
-  gasketInnerMm: 206,
-  gasketThicknessMm: 28,
+  // as narrow as the line that the gasket is in that program
+  gasketOuterMm: 220.0014,
+  gasketInnerMm: 219.9986,
+  gasketThicknessMm: 0.0028,
   // half of the gasket is 3000 N/mm² along its own circle of 110 mm, against 120 mm of the centroid
   gasketMPa: (3000 * 120) / 110,
   modulusMPa: 200_000,

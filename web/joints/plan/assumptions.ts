@@ -6,7 +6,7 @@ export function assumptionsOf({ model }: Neighbours) {
     (model?.kind === 'ring' && model.gasketUnloadingMPa !== undefined) ||
     ((model?.kind === 'plate' || model?.kind === 'strip') && model.bedUnloadingNPerMm3 !== undefined);
   return [
-    ...(model ? [model.kind] : []),
+    ...(model ? [model.kind === 'plate' && model.edgeMm !== undefined ? ('plate-edges' as const) : model.kind] : []),
     'linear' as const,
     ...(isPressed ? ['pressed' as const] : []),
     'force' as const,

@@ -29,6 +29,9 @@ type FigureName =
   | 'modulusMPa'
   | 'bedNPerMm3'
   | 'bedUnloadingNPerMm3'
+  | 'edgeMm'
+  | 'bedFromEdgeMm'
+  | 'bedWidthMm'
   | 'endMm'
   | 'widthMm'
   | 'neighbour'
@@ -62,7 +65,15 @@ export const MODEL_FIGURES = {
     BOLT,
     STEEL,
   ],
-  plate: [mm('heightMm'), ...BED, BOLT, STEEL],
+  plate: [
+    mm('heightMm'),
+    mm('edgeMm'),
+    ...BED,
+    { ...mm('bedFromEdgeMm'), isOptional: true },
+    { ...mm('bedWidthMm'), isOptional: true },
+    BOLT,
+    STEEL,
+  ],
   strip: [mm('endMm'), mm('widthMm'), mm('heightMm'), ...BED, BOLT, STEEL],
   neighbours: [
     { name: 'neighbour', unit: '' },

@@ -138,7 +138,7 @@ describe('a plan of rounds', () => {
       neighbours: {
         ...FLANGE.neighbours,
         kind: 'plate',
-        figures: { heightMm: '20', modulusMPa: '200000', bedNPerMm3: '10', boltNPerMm: '600000' },
+        figures: { heightMm: '20', edgeMm: '30', modulusMPa: '200000', bedNPerMm3: '10', boltNPerMm: '600000' },
       },
     };
     const { wanted } = wantedOf(PLAN, cover);
