@@ -12,6 +12,7 @@ interface Spec<Name extends string, Input, Typed, Output> {
   readonly input: z.ZodType<Input, Typed>;
   readonly output: z.ZodType<Output>;
   readonly example: Typed;
+  readonly isLong?: true;
   readonly work: (input: Input) => Result<Output>;
 }
 
@@ -24,6 +25,8 @@ export interface Calculation<Name extends string = string> {
   readonly input: z.ZodType;
   readonly output: z.ZodType;
   readonly example: unknown;
+  /** May take seconds: whoever has others to answer meanwhile runs it beside. */
+  readonly isLong?: true;
   readonly run: (input: unknown) => Result<unknown>;
 }
 

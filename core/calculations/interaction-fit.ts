@@ -50,5 +50,6 @@ export const interactionFit = calculation({
       { afterPull: 8, position: 7, forceN: 28_500 },
     ],
   },
+  isLong: true,
   work: fitOf,
 });

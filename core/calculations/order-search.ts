@@ -48,5 +48,6 @@ export const orderSearch = calculation({
     mostPulls: 36,
     draws: 3000,
   },
+  isLong: true,
   work: searched,
 });

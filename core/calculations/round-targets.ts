@@ -68,5 +68,6 @@ export const roundTargets = calculation({
     leverMm: 900,
     frictionScatter: 0.25,
   },
+  isLong: true,
   work: targetsOf,
 });

@@ -1,14 +1,8 @@
-import {
-  CALCULATIONS,
-  type CalculationName,
-  calculate,
-  calculateMany,
-  inputJsonSchema,
-  namesOwnRow,
-  outputJsonSchema,
-} from '@clampwright/core/calculations';
+import { CALCULATIONS, inputJsonSchema, namesOwnRow, outputJsonSchema } from '@clampwright/core/calculations';
 import { ok } from '@clampwright/core/failure';
 import { z } from 'zod';
+import { answerTo, type CalcQuestion } from '../calc/answer-to.ts';
+import { answeredBeside } from '../calc/answered-beside.ts';
 import type { Deps } from '../deps.ts';
 import { anybody } from './access.ts';
 import { json } from './gives.ts';
@@ -17,6 +11,8 @@ import { type Route, route } from './route.ts';
 
 type Entry = (typeof CALCULATIONS)[number];
 const MAXIMUM_BYTES = 16 * 2 ** 20;
+/** A longer list is answered beside. */
+const MOST_AT_ONCE = 20;
 
 export const listCalculations = route({
   method: 'get',
@@ -55,7 +51,7 @@ const refusedItem = z.strictObject({
 });
 
 /** One route for each calculation: an array in gives an array out. */
-export const calculations: readonly Route[] = CALCULATIONS.map(({ name, title, input, output }) =>
+export const calculations: readonly Route[] = CALCULATIONS.map(({ name, title, input, output, isLong = false }) =>
   route({
     method: 'post',
     path: `/calc/${name}`,
@@ -65,17 +61,25 @@ export const calculations: readonly Route[] = CALCULATIONS.map(({ name, title, i
     bodyShown: z.union([input, z.array(input)]),
     gives: json(z.union([output, z.array(z.union([output, refusedItem]))])),
     maximumBytes: MAXIMUM_BYTES,
-    handle: ({ body }, { store }) => calculated(name, body, store),
+    handle: ({ body }, { store }, _, { req }) => {
+      const isMany = Array.isArray(body) && body.length > MOST_AT_ONCE;
+      return calculated({ name, input: body }, store, isLong || isMany ? req.raw.signal : undefined);
+    },
   }),
 );
 
-/** Own bolts, materials and lubricants may be named; they are looked up where something is named that is not shipped. */
+/**
+ * Own bolts, materials and lubricants may be named; they are looked up where something is named that is not shipped.
+ *
+ * @param beside until when somebody waits, of a calculation that is not done here
+ */
 async function calculated(
-  name: CalculationName,
-  input: unknown,
+  asked: Omit<CalcQuestion, 'rows'>,
   { ownRows }: Deps['store'],
+  beside: AbortSignal | undefined,
 ): Promise<Outcome<unknown>> {
-  const rows = namesOwnRow(input) ? await ownRows.list() : ok([]);
+  const rows = namesOwnRow(asked.input) ? await ownRows.list() : ok([]);
   if (!rows.ok) return rows;
-  return Array.isArray(input) ? ok(calculateMany(name, input, rows.value)) : calculate(name, input, rows.value);
+  const question = { ...asked, rows: rows.value };
+  return beside ? answeredBeside(question, beside) : answerTo(question);
 }
