@@ -9,7 +9,7 @@ import { discClosing } from './free-disc.ts';
 import { type Pair, rectangleClosing } from './free-rectangle.ts';
 
 /** Half of a cover in characteristic lengths up to which the terms of its field suffice. */
-const MOST_LENGTHS = 24;
+const MOST_LENGTHS = 16;
 
 /**
  * How far a cover closes at each bolt for a unit of force at each, mm/N: with the free edge that is told, round where the
@@ -18,6 +18,20 @@ const MOST_LENGTHS = 24;
  * @returns refused with the dimension that leaves no cover or no bed
  */
 export function coverClosing(model: PlateModel, spots: readonly Place[]): Result<SquareMatrix> {
+  // a joint asks for it again at every pull; the dimensions tell the places too
+  const told = JSON.stringify(model);
+  const known = workedOut.get(told);
+  if (known) return known;
+  const closing = closingOf(model, spots);
+  if (workedOut.size >= KEPT) workedOut.clear();
+  workedOut.set(told, closing);
+  return closing;
+}
+
+const workedOut = new Map<string, Result<SquareMatrix>>();
+const KEPT = 16;
+
+function closingOf(model: PlateModel, spots: readonly Place[]): Result<SquareMatrix> {
   const { edgeMm, bedFromEdgeMm, bedWidthMm } = model;
   if (edgeMm === undefined) {
     if (bedFromEdgeMm !== undefined) return withoutEdge('bedFromEdgeMm');
