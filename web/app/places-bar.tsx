@@ -14,7 +14,9 @@ const PLACES = [
   { to: '/workshop', word: 'place.workshop' },
 ] as const satisfies readonly { readonly to: LinkProps['to']; readonly word: string }[];
 
-const isUnder = (path: string, place: string) => (place === '/' ? path === '/' : path.startsWith(place));
+/** A recall is of a wrench, though its address stands by itself. */
+const isUnder = (path: string, place: string) =>
+  place === '/' ? path === '/' : path.startsWith(place) || (place === '/wrenches' && path.startsWith('/recalls'));
 
 /** The six places and the workshop: a strip of words, or on a narrow screen one button that unfolds them. */
 export function PlacesBar() {
@@ -41,7 +43,12 @@ export function PlacesBar() {
         <ul>
           {PLACES.map((place) => (
             <li key={place.to} className={place.to === '/workshop' ? 'bar-apart' : undefined}>
-              <Link to={place.to} activeOptions={{ exact: place.to === '/' }} className="bar-place">
+              <Link
+                to={place.to}
+                activeOptions={{ exact: place.to === '/' }}
+                className="bar-place"
+                aria-current={place === here ? 'page' : undefined}
+              >
                 {t(place.word)}
               </Link>
             </li>

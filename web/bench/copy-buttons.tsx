@@ -20,7 +20,7 @@ export function CopyButtons({ name, input, output, units }: CopyButtonsProps) {
     return new URL(href, location.href).href;
   };
   return (
-    <div className="actions">
+    <div className="actions bench-copy">
       <CopyButton text={() => JSON.stringify({ calculation: name, input, output }, null, 2)}>
         {t('bench.copy-json')}
       </CopyButton>

@@ -16,7 +16,7 @@ export function NeedWords({ fields, decides, id }: NeedWordsProps) {
   const need = needOf(fields, decides);
   if (!need) return null;
   return (
-    <p id={id} className="soft">
+    <p id={id} className="bench-need">
       {t(`bench.${need.kind}`, { names: need.names.map(words.field).join('; ') })}
     </p>
   );

@@ -139,8 +139,8 @@ function Figures({
 /** Whole numbers are an order; others are told apart by more than a space. */
 function Sequence({ values }: { readonly values: readonly number[] }) {
   const language = useLanguage();
-  if (values.every(Number.isInteger)) return <span className="sequence">{values.join(' ')}</span>;
-  return <span className="sequence">{values.map((value) => shownFigure(value, language)).join('; ')}</span>;
+  if (values.every(Number.isInteger)) return <span className="output-sequence">{values.join(' ')}</span>;
+  return <span className="output-sequence">{values.map((value) => shownFigure(value, language)).join('; ')}</span>;
 }
 
 function Single({ name, value, units, onUnit }: OutputProps) {

@@ -33,7 +33,7 @@ export function Working({ output }: { readonly output: unknown }) {
   if (!read.success) return null;
   return (
     <Sheet title={t('bench.working')}>
-      <ol className="working">
+      <ol className="working-out">
         {read.data.steps.map(({ symbol, formula, withNumbers, value, unit, source }, index) => (
           <li key={`${symbol}-${index}`}>
             <p className="working-formula">

@@ -43,8 +43,9 @@ function HistoryLine({ entry, entries, state }: JobInHand & { readonly entry: En
       <span className="soft small history-when">
         {t('history.when-by', { when: showInstant(entry.at, language), name: entry.by.name })}
       </span>
-      <span>
-        {historyWords(entry, entries, language)} {verdict ? <VerdictBadge verdict={verdict} /> : null}{' '}
+      <span className="history-what">
+        <span>{historyWords(entry, entries, language)}</span>
+        {verdict ? <VerdictBadge verdict={verdict} /> : null}
         {body.kind === 'pull' ? (
           <TraceButton state={state} entry={entry} unit={unitOf(state, body.pull)} isSilent />
         ) : null}

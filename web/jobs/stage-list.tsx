@@ -8,7 +8,7 @@ import { useLanguage } from '../app/language.ts';
 
 /** The stages of a joint in their order, with windows, rounds and orders. */
 export const StageList = ({ content }: { readonly content: JointContent }) => (
-  <ol className="stages">
+  <ol className="job-stages">
     {content.stages.map((stage, index) => (
       // oxlint-disable-next-line react/no-array-index-key -- a stage is known by its number
       <StageLine key={index} number={index + 1} stage={stage} unit={content.torqueUnit} />
@@ -29,7 +29,7 @@ function StageLine({ number, stage, unit }: StageLineProps) {
   const showNm = (torqueNm: number) => showTorque(torqueNm, unit, language);
   const showDeg = (angleDeg: number) => showAngle(angleDeg, language);
   return (
-    <li className="stage">
+    <li className="job-stage">
       <h3 className="stage-name">{t('stage.named', { number, kind: sayStage(stage.kind, language) })}</h3>
       <dl className="stage-facts">
         {torque ? (

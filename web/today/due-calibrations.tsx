@@ -52,10 +52,10 @@ export function DueCalibrations({ wrenches, references }: Pick<Today, 'wrenches'
         ))}
       </ul>
       <p className="due-files">
-        <a href={`/api/v1/due.ics?language=${language}`} download>
+        <a className="link-alone" href={`/api/v1/due.ics?language=${language}`} download>
           {t('today.calendar')}
         </a>
-        <a href={`/api/v1/labels.pdf?language=${language}`} download>
+        <a className="link-alone" href={`/api/v1/labels.pdf?language=${language}`} download>
           {t('today.labels')}
         </a>
       </p>

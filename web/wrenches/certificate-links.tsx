@@ -15,6 +15,7 @@ export function CertificateLinks({ calibrationId, number }: CertificateLinksProp
       {(['pdf', 'html', 'xml'] as const).map((form) => (
         <a
           key={form}
+          className="link-alone"
           href={`/api/v1/calibrations/${calibrationId}/certificate.${form}?language=${language}`}
           aria-label={`${t('care.certificate', { number })}, ${t(`care.certificate-${form}`)}`}
           {...(form === 'html' ? { target: '_blank', rel: 'noreferrer' } : { download: true })}

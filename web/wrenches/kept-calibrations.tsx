@@ -84,7 +84,7 @@ function CalibrationRow({ summary, care, onRecall }: CalibrationRowProps) {
       }
       side={
         recall ? (
-          <Link to="/recalls/$recallId" params={{ recallId: recall.id }}>
+          <Link className="link-alone" to="/recalls/$recallId" params={{ recallId: recall.id }}>
             {t('care.recalls')}
           </Link>
         ) : whole && onRecall ? (

@@ -68,7 +68,7 @@ export function WrenchStanding({ care, mayCalibrate, onWhereabouts, onPaper }: W
         />
       </Ledger>
       <p>
-        <a href={`/api/v1/labels.pdf?id=${wrench.id}&language=${language}`} download>
+        <a className="link-alone" href={`/api/v1/labels.pdf?id=${wrench.id}&language=${language}`} download>
           {t('care.label')}
         </a>
       </p>
