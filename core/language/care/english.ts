@@ -67,7 +67,7 @@ export const english = {
   'decision.rejected-wrongly': 'Inside and rejected',
   'decision.accept-lower': 'Lower acceptance limit',
   'decision.accept-upper': 'Upper acceptance limit',
-  'drift.too-few': 'A trend needs three calibrations since the last adjustment; there are {count}.',
+  'drift.too-few': 'A trend needs three calibrations since the last adjustment; so far: {count}.',
   'drift.stays': 'By its trend it stays inside its limits for the next {years} years.',
   'drift.leaves': 'By its trend it leaves its limits about {when}.',
   'drift.band': 'With 95\u00a0% confidence a reading may do so from {earliest} on.',

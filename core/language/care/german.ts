@@ -69,7 +69,7 @@ export const german: CareCatalogue = {
   'decision.rejected-wrongly': 'Innerhalb und abgelehnt',
   'decision.accept-lower': 'Untere Annahmegrenze',
   'decision.accept-upper': 'Obere Annahmegrenze',
-  'drift.too-few': 'Ein Trend braucht drei Kalibrierungen seit der letzten Justierung; es sind {count}.',
+  'drift.too-few': 'Ein Trend braucht drei Kalibrierungen seit der letzten Justierung; bisher: {count}.',
   'drift.stays': 'Nach seinem Trend bleibt er die nächsten {years} Jahre innerhalb seiner Grenzen.',
   'drift.leaves': 'Nach seinem Trend verlässt er seine Grenzen etwa im {when}.',
   'drift.band': 'Mit 95\u00a0% Sicherheit kann eine Ablesung das ab {earliest} tun.',

@@ -197,7 +197,7 @@ export const german: MechanicsCatalogue = {
   'remark.linear':
     'Alles gibt im Verhältnis zur Kraft nach; zwischen den Teilen gibt es keine Reibung, kein Kriechen, kein Setzen.',
   'remark.pressed-first':
-    'In der ersten Runde hat die Bettung überall die Steifigkeit der ersten Belastung, ab der zweiten die der Entlastung.',
+    'Im ersten Durchgang hat die Bettung überall die Steifigkeit der ersten Belastung, ab dem zweiten die der Entlastung.',
   'remark.ring-flanges':
     'Zwei gleiche Flansche, jeder ein Ring mit gleichbleibendem Rechteckquerschnitt, der sich biegt und verdreht; jeder hat die halbe Dichtung.',
   'remark.gasket-pulls':
@@ -217,12 +217,12 @@ export const german: MechanicsCatalogue = {
   'remark.bolts-alike':
     'Alle Schrauben sind gleich, ihre Nachbarn auch; die Nachgiebigkeit ist bis auf ihren Maßstab bekannt.',
   'remark.matrix-holds':
-    'Die Matrix gilt wie angegeben: Alles gibt im Verhältnis zur Kraft nach, in jeder Runde gleich.',
+    'Die Matrix gilt wie angegeben: Alles gibt im Verhältnis zur Kraft nach, in jedem Durchgang gleich.',
   'remark.no-creep': 'Keine Reibung zwischen den Teilen, kein Kriechen, kein Setzen.',
   'remark.pulled-together':
     'Die Schlüssel einer Gruppe beginnen und enden zugleich; eine Schraube trägt ihr Ziel erst, wenn die ganze Gruppe fertig ist.',
   'remark.travel-in-the-end': 'Jede Mutter wird auf den Weg gebracht, den sie am Ende hat; jede Kraft folgt daraus.',
-  'remark.one-order': 'Eine Reihenfolge für alle Runden, ein Sollwert für alle Schrauben einer Runde.',
+  'remark.one-order': 'Eine Reihenfolge für alle Durchgänge, ein Sollwert für alle Schrauben eines Durchgangs.',
   'remark.neighbours-fade':
     'Alle Schrauben sind gleich, ihre Nachbarn auch; der Anteil eines Nachbarn nimmt mit jedem Schritt um denselben Faktor ab.',
   'remark.alike-by-chance':

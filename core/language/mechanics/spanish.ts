@@ -198,7 +198,7 @@ export const spanish: MechanicsCatalogue = {
   'remark.linear':
     'Todo cede en proporción a la fuerza; no hay rozamiento entre las piezas, ni fluencia, ni asentamiento.',
   'remark.pressed-first':
-    'En la primera vuelta el lecho tiene en todas partes la rigidez de la primera carga; desde la segunda, la de la descarga.',
+    'En la primera pasada el lecho tiene en todas partes la rigidez de la primera carga; desde la segunda, la de la descarga.',
   'remark.ring-flanges':
     'Dos bridas iguales, cada una un anillo de sección rectangular constante que se flexa y se tuerce; cada una tiene la mitad de la junta.',
   'remark.gasket-pulls':
@@ -216,12 +216,12 @@ export const spanish: MechanicsCatalogue = {
   'remark.strip-beam': 'La tira es una viga recta con extremos libres; aquello contra lo que se aprieta no se flexa.',
   'remark.bolts-alike':
     'Todos los tornillos son iguales, y sus vecinos también; la flexibilidad se conoce salvo su escala.',
-  'remark.matrix-holds': 'La matriz vale tal como se da: todo cede en proporción a la fuerza, igual en cada vuelta.',
+  'remark.matrix-holds': 'La matriz vale tal como se da: todo cede en proporción a la fuerza, igual en cada pasada.',
   'remark.no-creep': 'Sin rozamiento entre las piezas, sin fluencia, sin asentamiento.',
   'remark.pulled-together':
     'Las llaves de un grupo empiezan y acaban a la vez; un tornillo lleva su objetivo solo cuando el grupo entero ha acabado.',
   'remark.travel-in-the-end': 'Cada tuerca se lleva al recorrido que tiene al final; de ello se sigue cada fuerza.',
-  'remark.one-order': 'Un orden para todas las vueltas, un objetivo para todos los tornillos de una vuelta.',
+  'remark.one-order': 'Un orden para todas las pasadas, un objetivo para todos los tornillos de una pasada.',
   'remark.neighbours-fade':
     'Todos los tornillos son iguales, y sus vecinos también; la parte de un vecino disminuye en el mismo factor a cada paso.',
   'remark.alike-by-chance':

@@ -15,7 +15,11 @@ export function KeptPlan({ content }: { readonly content: JointContent }) {
   if (!neighbours?.plan) return null;
   const { plan, how, note } = neighbours;
   const figures = ({ spread, pulls, minutes }: typeof plan.planned) =>
-    `${t('plan.spread')} ${showNumber(spread * 100, language, { significant: 2 })}\u00a0%, ${pulls} ${t('plan.pulls')}, ${showNumber(minutes, language, { significant: 2 })} min`;
+    t('plan.kept-figures', {
+      spread: showNumber(spread * 100, language, { significant: 2 }),
+      pulls,
+      minutes: showNumber(minutes, language, { significant: 2 }),
+    });
   return (
     <>
       <Notice kind="caution" title={say(language, 'plan.estimate')}>
