@@ -72,9 +72,11 @@ function angleFigures({ angle }: Step, stage: Stage, language: Language): Figure
   return [show(angle.lowerDeg), show(angle.targetDeg), show(angle.upperDeg), sayTyped(stage.angle.typed, language)];
 }
 
-/** A window in the lead's own figures and unit. */
+/** A window in the lead's own figures and unit, on one line. */
 export const sayTyped = (typed: TypedWindow, language: Language): string =>
-  typedText(typed, language).replaceAll(' ', '\u00a0');
+  typedText(typed, language)
+    .replaceAll(' ', '\u00a0')
+    .replace(/\u00a0deg\b/, '°');
 
 function typedText(typed: TypedWindow, language: Language): string {
   switch (typed.form) {

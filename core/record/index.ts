@@ -13,6 +13,7 @@ export { decide } from './decide.ts';
 export type { DecisionContext } from './decision-context.ts';
 export { digestOf, type Sha256, sha256Hex } from './digest.ts';
 export * from './document.ts';
+export { sayTyped } from './document-limits.ts';
 export * from './entry.ts';
 export { exportRecord, recordFile, recordText } from './export.ts';
 export * from './file.ts';

@@ -62,7 +62,7 @@ describe('the document of a sealed record', () => {
   it('keeps the limits as typed beside the converted ones', () => {
     expect(rows(document, 'limits')).toEqual([
       '1 | 1 | torque | 95.0\u00a0N·m | 100.0\u00a0N·m | 105.0\u00a0N·m | 100\u00a0±\u00a05\u00a0N·m | star: 1 3 2 4',
-      '2 | 1 | angle | 30.0° | 35.0° | 40.0° | 30\u00a0to\u00a040\u00a0deg | star: 1 3 2 4\nAngle counts from 100.0\u00a0N·m. No faster than 30.0°/s.',
+      '2 | 1 | angle | 30.0° | 35.0° | 40.0° | 30\u00a0to\u00a040° | star: 1 3 2 4\nAngle counts from 100.0\u00a0N·m. No faster than 30.0°/s.',
     ]);
   });
 

@@ -54,7 +54,7 @@ function StageLine({ number, stage, unit }: StageLineProps) {
           {rounds
             .map(({ share, order, positionShares, closing }, index) => {
               const words = say(language, `order.${order.method}`);
-              const percent = showNumber(share * 100, language, { significant: 3 });
+              const percent = showNumber(Math.round(share * 1e6) / 1e4, language);
               const said =
                 share === 1
                   ? t('stage.round', { number: index + 1, order: words })

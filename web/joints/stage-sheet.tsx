@@ -3,6 +3,7 @@ import { say, sayStage } from '@clampwright/core/language';
 import { positionsInOrder } from '@clampwright/core/layout';
 import type { Round, Stage, TypedWindow } from '@clampwright/core/procedure';
 import { showAngle, showNumber, showTorque } from '@clampwright/core/quantity';
+import { sayTyped } from '@clampwright/core/record';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
@@ -44,7 +45,7 @@ export function StageSheet({ stage, number, content }: StageSheetProps) {
           </li>
         )}
         {speedLimitDegPerS === undefined ? null : (
-          <li>{say(language, 'record.speed-limit', { speed: `${showNumber(speedLimitDegPerS, language)} °/s` })}</li>
+          <li>{say(language, 'record.speed-limit', { speed: `${showAngle(speedLimitDegPerS, language)}/s` })}</li>
         )}
       </ul>
       <ol className="rounds">
@@ -59,18 +60,7 @@ export function StageSheet({ stage, number, content }: StageSheetProps) {
 function TypedAs({ typed }: { readonly typed: TypedWindow }) {
   const { t } = useTranslation('lead');
   const language = useLanguage();
-  return <span className="soft">{t('window.typed', { typed: typedWords(typed, language) })}</span>;
-}
-
-function typedWords(typed: TypedWindow, language: Parameters<typeof say>[0]): string {
-  switch (typed.form) {
-    case 'percent':
-      return say(language, 'record.typed-percent', typed);
-    case 'plus-minus':
-      return say(language, 'record.typed-plus-minus', typed);
-    case 'limits':
-      return say(language, 'record.typed-limits', typed);
-  }
+  return <span className="soft">{t('window.typed', { typed: sayTyped(typed, language) })}</span>;
 }
 
 interface RoundSheetProps {
@@ -94,9 +84,9 @@ function RoundSheet({ number, round, content }: RoundSheetProps) {
         })}
       </p>
       {round.positionShares ? (
-        <p className="sequence" aria-label={t('round.targets-shown')}>
+        <p className="position-shares" aria-label={t('round.targets-shown')}>
           {round.positionShares
-            .map((own, index) => `${index + 1}: ${showNumber(own * 100, language, { decimals: 1 })}\u00a0%`)
+            .map((own, index) => `${index + 1}:\u00a0${showNumber(own * 100, language, { decimals: 1 })}\u00a0%`)
             .join('; ')}
         </p>
       ) : null}

@@ -1,8 +1,8 @@
-import type { ErrorComponentProps } from '@tanstack/react-router';
+import { type ErrorComponentProps, Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Refusal, Unreachable } from '../app/api.ts';
-import { Button } from './button.tsx';
+import { Button, buttonClass } from './button.tsx';
 import { Notice } from './notice.tsx';
 
 /** Said while something is fetched. */
@@ -57,10 +57,21 @@ interface TroubleProps {
 export function Trouble({ error, onRetry }: TroubleProps) {
   const { t } = useTranslation();
   const words = useTroubleWords()(error);
+  // What is not there will not be there when it is asked for again.
+  const isMissing = onRetry && error instanceof Refusal && error.problem.status === 404;
   return (
     <Notice kind="alarm" title={words.title} isLive>
       {words.detail ? <p>{words.detail}</p> : null}
-      {onRetry ? <Button onPress={onRetry}>{t('act.retry')}</Button> : null}
+      {isMissing ? (
+        <>
+          <p>{t('shell.nowhere-text')}</p>
+          <Link to="/" className={buttonClass()}>
+            {t('shell.home')}
+          </Link>
+        </>
+      ) : onRetry ? (
+        <Button onPress={onRetry}>{t('act.retry')}</Button>
+      ) : null}
     </Notice>
   );
 }

@@ -86,8 +86,8 @@ function PositionShares({ shares, onDrop }: PositionSharesProps) {
   return (
     <details>
       <summary>{t('round.by-position')}</summary>
-      <p className="sequence" aria-label={t('round.targets-shown')}>
-        {shares.map((share, index) => `${index + 1}: ${show(share)}\u00a0%`).join('; ')}
+      <p className="position-shares" aria-label={t('round.targets-shown')}>
+        {shares.map((share, index) => `${index + 1}:\u00a0${show(share)}\u00a0%`).join('; ')}
       </p>
       <Button kind="quiet" onPress={onDrop}>
         {t('round.drop-targets')}

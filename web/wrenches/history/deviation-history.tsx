@@ -65,6 +65,10 @@ function HistoryFigure({ history, limitPercent }: { readonly history: HistoryAt;
   const { t } = useTranslation('lead');
   const language = useLanguage();
   const drift = driftOf(history.deviations, limitPercent);
+  const title = t('care.at-direction', {
+    torque: showTorque(history.torqueNm, 'N·m', language),
+    direction: t(`care.${history.direction}`),
+  });
   const plot = historyPlot(history, drift, limitPercent, {
     year: t('care.year'),
     deviation: t('care.deviation'),
@@ -78,7 +82,7 @@ function HistoryFigure({ history, limitPercent }: { readonly history: HistoryAt;
   return (
     <>
       <p className="drift-words">{sayDrift(drift, language)}</p>
-      <PictureFigure picture={{ kind: 'plot', title: t('care.history'), plot }} />
+      <PictureFigure picture={{ kind: 'plot', title, plot }} />
     </>
   );
 }
