@@ -3,8 +3,8 @@ import { torquePercent } from '../typed.ts';
 
 const order = [1, 5, 3, 7, 2, 6, 4, 8];
 const rounds = [
-  { share: 0.7738, shares: [1.4078, 0.6606, 1.2784, 0.7705, 1.3808, 0.6556, 1.2596, 0.7738] },
-  { share: 1, shares: [1.3746, 0.9667, 1.407, 0.9992, 1.3754, 0.9675, 1.4078, 1] },
+  { share: 0.7307, shares: [1.1836, 0.6258, 1.1464, 0.7275, 1.1712, 0.6215, 1.135, 0.7307] },
+  { share: 1, shares: [1.1633, 0.9797, 1.1831, 0.9995, 1.1637, 0.9801, 1.1836, 1] },
 ];
 const closing = { share: 1, order: { method: 'circular' as const }, closing: { stillDeg: 3 } };
 
@@ -60,8 +60,8 @@ export const returnLineFlange: JointContent = {
       finalN: 40_000,
       rounds: rounds.map(({ shares }) => ({ order, shares })),
       wrenches: 1,
-      planned: { spread: 0.000091, pulls: 16, minutes: 5.444, momentNm: 6757 },
-      compared: { spread: 0.7496, pulls: 24, minutes: 8.167, momentNm: 2056 },
+      planned: { spread: 0.000076, pulls: 16, minutes: 5.444, momentNm: 5681 },
+      compared: { spread: 0.2601, pulls: 24, minutes: 8.167, momentNm: 2105 },
     },
   },
   cautions: [
