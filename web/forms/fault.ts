@@ -48,6 +48,7 @@ export type MendWord =
   | 'window-missing'
   | 'plan-stage'
   | 'shares-rise'
+  | 'order-of-another'
   | 'three-figures'
   | 'targets-count'
   | 'closing-last';

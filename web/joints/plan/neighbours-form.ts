@@ -27,6 +27,8 @@ type FigureName =
   | 'gasketUnloadingMPa'
   | 'boltNPerMm'
   | 'modulusMPa'
+  | 'poisson'
+  | 'hubN'
   | 'bedNPerMm3'
   | 'bedUnloadingNPerMm3'
   | 'edgeMm'
@@ -46,6 +48,7 @@ export interface ModelFigure {
 const mm = (name: FigureName): ModelFigure => ({ name, unit: 'mm' });
 const BOLT: ModelFigure = { name: 'boltNPerMm', unit: 'N/mm' };
 const STEEL: ModelFigure = { name: 'modulusMPa', unit: 'MPa' };
+const POISSON: ModelFigure = { name: 'poisson', unit: '', isOptional: true };
 const BED: readonly ModelFigure[] = [
   { name: 'bedNPerMm3', unit: 'N/mm³' },
   { name: 'bedUnloadingNPerMm3', unit: 'N/mm³', isOptional: true },
@@ -64,6 +67,8 @@ export const MODEL_FIGURES = {
     { name: 'gasketUnloadingMPa', unit: 'MPa', isOptional: true },
     BOLT,
     STEEL,
+    POISSON,
+    { name: 'hubN', unit: 'N', isOptional: true },
   ],
   plate: [
     mm('heightMm'),
@@ -73,6 +78,7 @@ export const MODEL_FIGURES = {
     { ...mm('bedWidthMm'), isOptional: true },
     BOLT,
     STEEL,
+    POISSON,
   ],
   strip: [mm('endMm'), mm('widthMm'), mm('heightMm'), ...BED, BOLT, STEEL],
   neighbours: [

@@ -117,7 +117,7 @@ function positionsOf(form: PlanForm, layout: Layout, reader: Reader): readonly n
   const positions = form.method === 'own' ? form.own : form.searched;
   const count = countPlaces(layout);
   if (new Set(positions).size === count && positions.length === count) return positions;
-  return reader.fault('plan.order', { kind: 'each-once', count });
+  return reader.fault('plan.order', { kind: 'mend', word: 'order-of-another' });
 }
 
 /** Shares rise, and the last round brings the whole. */

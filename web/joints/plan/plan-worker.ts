@@ -1,3 +1,4 @@
+import { parse } from '@clampwright/core/failure';
 import {
   orderSearchRequestSchema,
   roundTargets,
@@ -21,7 +22,8 @@ self.addEventListener('message', ({ data }: MessageEvent<PlanQuestion>) => {
 });
 
 function search(request: unknown): void {
-  const begun = searching(orderSearchRequestSchema.parse(request));
+  const read = parse(orderSearchRequestSchema, request);
+  const begun = read.ok ? searching(read.value) : read;
   if (!begun.ok) return tell({ kind: 'refused', failure: begun.failure });
   let toldAt = 0;
   let step: IteratorResult<SearchProgress, { readonly order: readonly number[]; readonly rounds: number }>;
@@ -34,7 +36,8 @@ function search(request: unknown): void {
 }
 
 function scatter(request: unknown): void {
-  const planned = roundTargets(roundTargetsRequestSchema.parse(request));
+  const read = parse(roundTargetsRequestSchema, request);
+  const planned = read.ok ? roundTargets(read.value) : read;
   if (planned.ok) tell({ kind: 'scattered', scatter: planned.value.scatter ?? [] });
   else tell({ kind: 'refused', failure: planned.failure });
 }

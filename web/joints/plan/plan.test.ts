@@ -110,6 +110,14 @@ describe('a plan of rounds', () => {
     expect(wanted && playWanted(wanted)).toMatchObject({ ok: false });
   });
 
+  it.each([1, 2, 200])('is made for %i bolts or refused, while their number is typed', (count) => {
+    const { wanted } = wantedOf(PLAN, { ...FLANGE, layout: { ...FLANGE.layout, count: String(count) } });
+    const told = (plan: ReturnType<typeof playWanted>) =>
+      plan.ok ? plan.value.finalN.length : plan.failure.kind === 'invalid' && plan.failure.field;
+    const plans = wanted ? [playWanted(wanted), playStar(wanted)] : [];
+    expect(plans.map(told)).toEqual(count === 1 ? ['count', 'count'] : [count, count]);
+  });
+
   it.each([
     [{ finalKN: '' }, ['plan.finalKN']],
     [{ rounds: '0' }, ['plan.rounds']],
@@ -171,6 +179,16 @@ describe('neighbours being written', () => {
   it('tell the figure that is missing, and the one that cannot be', () => {
     expect(fieldsOf(withNeighbours({ figures: { ...FIGURES, outerMm: '' } }))).toEqual(['neighbours.model.outerMm']);
     expect(fieldsOf(withNeighbours({ figures: { ...FIGURES, innerMm: '300' } }))).toEqual(['neighbours.model.innerMm']);
+  });
+
+  it('keep what the editor may leave out: how hub and pipe hold the flange, and how it bulges', () => {
+    const held = withNeighbours({ figures: { ...FIGURES, hubN: '5000', poisson: '0.28' } });
+    expect(readJoint(held, 'en').neighbours?.model).toMatchObject({ hubN: 5000, poisson: 0.28 });
+    expect(readJoint(FLANGE, 'en').neighbours?.model).toMatchObject({ hubN: 0, poisson: 0.3 });
+    const content = jointContentSchema.parse(
+      readJoint({ ...filled().form, neighbours: held.neighbours }, 'en').content,
+    );
+    expect(readJoint(formOf(content, 'de'), 'de').content?.neighbours).toEqual(content.neighbours);
   });
 
   it('take a pasted matrix, and refuse one of another size', () => {

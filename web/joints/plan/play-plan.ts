@@ -1,4 +1,4 @@
-import { ok, type Result } from '@clampwright/core/failure';
+import { ok, parse, type Result } from '@clampwright/core/failure';
 import type { PlannedFigures } from '@clampwright/core/joint';
 import {
   elasticInteraction,
@@ -6,6 +6,7 @@ import {
   inGroups,
   type Layout,
   momentNmm,
+  type OrderAnswer,
   orderOf,
   orderRequestSchema,
   type Place,
@@ -58,8 +59,14 @@ export function playStar(wanted: PlanWanted): Result<PlayedPlan> {
 
 function orderFor({ layout, method, positions, wrenches }: PlanWanted): Result<readonly number[]> {
   if (method === 'own' || method === 'searched') return ok(positions);
-  const answer = orderOf(orderRequestSchema.parse({ ...asRequest(layout), method, wrenches }));
+  const answer = orderAsked({ ...asRequest(layout), method, wrenches });
   return answer.ok ? ok(answer.value.order) : answer;
+}
+
+/** A layout on its way to what it is to be, such as one bolt while 12 is typed, has no order; the answer says why. */
+function orderAsked(request: unknown): Result<OrderAnswer> {
+  const read = parse(orderRequestSchema, request);
+  return read.ok ? orderOf(read.value) : read;
 }
 
 const sharedRounds = (shares: readonly number[], order: readonly number[]): readonly PlanRound[] =>
@@ -68,16 +75,16 @@ const sharedRounds = (shares: readonly number[], order: readonly number[]): read
 function roundsFor(wanted: PlanWanted, order: readonly number[]): Result<readonly PlanRound[]> {
   if (wanted.targets === 'shares') return ok(sharedRounds(wanted.shares, order));
   const { neighbours, finalN, rounds, wrenches, ceilingN } = wanted;
-  const planned = roundTargets(
-    roundTargetsRequestSchema.parse({
-      ...sourceIn(neighbours),
-      order,
-      finalN,
-      rounds,
-      atOnce: wrenches,
-      ...(ceilingN === undefined ? {} : { ceilingN }),
-    }),
-  );
+  const request = parse(roundTargetsRequestSchema, {
+    ...sourceIn(neighbours),
+    order,
+    finalN,
+    rounds,
+    atOnce: wrenches,
+    ...(ceilingN === undefined ? {} : { ceilingN }),
+  });
+  if (!request.ok) return request;
+  const planned = roundTargets(request.value);
   if (!planned.ok) return planned;
   const { targetsN, roundShares } = planned.value;
   return ok(
@@ -130,17 +137,15 @@ function played(wanted: PlanWanted, rounds: readonly PlanRound[]): Result<Played
 }
 
 function minutesFor({ layout, finalN, wrenches, secondsPerPull }: PlanWanted, rounds: readonly PlanRound[]): number {
-  const answer = orderOf(
-    orderRequestSchema.parse({
-      ...asRequest(layout),
-      method: 'own',
-      positions: rounds[0]?.order ?? [],
-      wrenches,
-      roundShares: rounds.map(() => 1),
-      targetN: finalN,
-      secondsPerPull,
-    }),
-  );
+  const answer = orderAsked({
+    ...asRequest(layout),
+    method: 'own',
+    positions: rounds[0]?.order ?? [],
+    wrenches,
+    roundShares: rounds.map(() => 1),
+    targetN: finalN,
+    secondsPerPull,
+  });
   return answer.ok ? (answer.value.quality?.minutes ?? 0) : 0;
 }
 
