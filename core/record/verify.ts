@@ -62,7 +62,10 @@ function verifyForm(text: string, value: unknown, sha256: Sha256): Verification 
   return broken({
     part: 'file',
     field,
-    message: `${field} is not as a record has it${failure.kind === 'invalid' ? `: ${failure.message}` : ''}.`,
+    message: `${field} is not as a record has it${failure.kind === 'invalid' ? `: ${failure.message}` : ''}`.replace(
+      /\.?$/,
+      '.',
+    ),
     ...seqOf(field),
   });
 }

@@ -7,20 +7,23 @@ interface KeepActionsProps {
   /** What keeping is called here. */
   readonly action: string;
   readonly sending: { readonly isPending: boolean; readonly error: Error | null };
-  readonly onCancel: () => void;
+  /** Left out where there is nothing to go back from. */
+  readonly onCancel?: (() => void) | undefined;
+  /** Whether there is enough to keep; a form that tells its own faults needs nothing here. */
+  readonly isReady?: boolean;
 }
 
 /** The foot of a form in a dialog: what stood against keeping it, keep, cancel. */
-export function KeepActions({ action, sending, onCancel }: KeepActionsProps) {
+export function KeepActions({ action, sending, onCancel, isReady = true }: KeepActionsProps) {
   const { t } = useTranslation();
   return (
     <>
       {sending.error ? <Trouble error={sending.error} /> : null}
       <DialogActions>
-        <Button kind="primary" type="submit" isDisabled={sending.isPending}>
+        <Button kind="primary" type="submit" isDisabled={!isReady || sending.isPending}>
           {action}
         </Button>
-        <Button onPress={onCancel}>{t('act.cancel')}</Button>
+        {onCancel ? <Button onPress={onCancel}>{t('act.cancel')}</Button> : null}
       </DialogActions>
     </>
   );

@@ -1,7 +1,8 @@
-import { convertTorque, showAngle, showNumber, type TorqueUnit } from '@clampwright/core/quantity';
+import { showAngle, showNumber, type TorqueUnit } from '@clampwright/core/quantity';
 import type { TraceAnalysis } from '@clampwright/core/trace';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../app/language.ts';
+import { shownSlope } from './shown-slope.ts';
 import { showTraceTorque } from './shown-torque.ts';
 
 interface TraceFiguresProps {
@@ -60,17 +61,14 @@ function useRows(analysis: TraceAnalysis, unit: TorqueUnit): readonly Row[] {
     prevailingTorqueNm,
     maxRateDegPerS,
   } = analysis.figures;
-  const slope = (nmPerDeg: number, significant: number): string =>
-    showNumber(convertTorque(nmPerDeg, 'N·m', unit), language, { significant });
   const rows: Row[] = [
     ['peak', torque(peakTorqueNm)],
     ['end', angle(finalAngleDeg)],
   ];
-  if (slopeNmPerDeg !== undefined)
-    rows.push(['slope', `${slope(slopeNmPerDeg, 3)}\u00a0± ${slope(2 * (slopeStandardError ?? 0), 1)}\u00a0${unit}/°`]);
+  if (slopeNmPerDeg !== undefined) rows.push(['slope', shownSlope(slopeNmPerDeg, slopeStandardError, unit, language)]);
   if (angleFromSnugDeg !== undefined) rows.push(['from-snug', angle(angleFromSnugDeg)]);
   rows.push(['prevailing', torque(prevailingTorqueNm)]);
   if (maxRateDegPerS !== undefined)
-    rows.push(['fastest', `${showNumber(maxRateDegPerS, language, { significant: 2 })} °/s`]);
+    rows.push(['fastest', `${showNumber(maxRateDegPerS, language, { significant: 2 })}°/s`]);
   return rows;
 }

@@ -42,7 +42,11 @@ export function KeptCalibrations({ care, mayRecall }: KeptCalibrationsProps) {
       )}
       {recalling ? (
         <Dialog title={t('care.open-recall')} onClose={() => setRecalling(undefined)}>
-          <OpenRecall calibration={recalling} isFoundGood={isFoundGood(recalling, care.wrench)} />
+          <OpenRecall
+            calibration={recalling}
+            isFoundGood={isFoundGood(recalling, care.wrench)}
+            onCancel={() => setRecalling(undefined)}
+          />
         </Dialog>
       ) : null}
     </Sheet>

@@ -3,8 +3,7 @@ import { useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useWho } from '../app/who.tsx';
-import { Button } from '../parts/button.tsx';
-import { Trouble } from '../parts/states.tsx';
+import { KeepActions } from '../parts/keep-actions.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { newIdentity } from '../work/identity.ts';
@@ -13,10 +12,12 @@ import { useCareEntry } from './use-care-entry.ts';
 interface OpenRecallProps {
   readonly calibration: Calibration;
   readonly isFoundGood: boolean;
+  /** Where it is asked in a dialog. */
+  readonly onCancel?: () => void;
 }
 
 /** Opens the recall that a calibration gives cause for: found off, or known to have been dropped. */
-export function OpenRecall({ calibration, isFoundGood }: OpenRecallProps) {
+export function OpenRecall({ calibration, isFoundGood, onCancel }: OpenRecallProps) {
   const { t } = useTranslation('lead');
   const navigate = useNavigate();
   const who = useWho();
@@ -51,10 +52,7 @@ export function OpenRecall({ calibration, isFoundGood }: OpenRecallProps) {
           <TextField type="date" size="narrow" label={t('care.dropped-at')} value={on} onChange={setOn} />
         </div>
       ) : null}
-      {entry.isError ? <Trouble error={entry.error} /> : null}
-      <Button kind="primary" type="submit" isDisabled={!isReady || entry.isPending}>
-        {t('care.open-recall')}
-      </Button>
+      <KeepActions action={t('care.open-recall')} sending={entry} isReady={isReady} onCancel={onCancel} />
     </form>
   );
 }
