@@ -182,6 +182,7 @@ export const english = {
   'after.d': 'days',
 
   'failure.invalid': '{field}: {message} Wanted: {expected}.',
+  'failure.invalid-here': '{message} Wanted: {expected}.',
   'failure.not-found': 'There is no {what} “{id}”. Check the name or the list.',
   'failure.conflict': '{message} Look at the present state and try again.',
   'failure.forbidden': '{action} needs the role: {role}. Ask somebody who has it.',

@@ -31,5 +31,11 @@ export function sayFailure(failure: Failure, language: Language): string {
   }
 }
 
+/** The same beside the field itself, which need not be named again. */
+export const sayFailureAtField = (failure: Failure, language: Language): string =>
+  failure.kind === 'invalid'
+    ? say(language, 'failure.invalid-here', { message: sentence(failure.message), expected: failure.expected })
+    : sayFailure(failure, language);
+
 /** Messages are written with or without a full stop; a sentence has one. */
 const sentence = (text: string): string => (/[.!?…]$/.test(text) ? text : `${text}.`);

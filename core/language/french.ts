@@ -189,6 +189,7 @@ export const french: Catalogue = {
   'after.d': 'jours',
 
   'failure.invalid': '{field}\u00a0: {message} Attendu\u00a0: {expected}.',
+  'failure.invalid-here': '{message} Attendu\u00a0: {expected}.',
   'failure.not-found': '{what} «\u00a0{id}\u00a0» n’existe pas. Vérifier le nom ou la liste.',
   'failure.conflict': '{message} Regarder l’état actuel et recommencer.',
   'failure.forbidden': '{action} demande le rôle\u00a0: {role}. S’adresser à quelqu’un qui l’a.',

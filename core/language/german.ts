@@ -188,6 +188,7 @@ export const german: Catalogue = {
   'after.d': 'Tagen',
 
   'failure.invalid': '{field}: {message} Erwartet: {expected}.',
+  'failure.invalid-here': '{message} Erwartet: {expected}.',
   'failure.not-found': '{what} „{id}“ gibt es nicht. Bezeichnung oder Liste prüfen.',
   'failure.conflict': '{message} Den jetzigen Stand ansehen und noch einmal versuchen.',
   'failure.forbidden': '{action} verlangt die Rolle: {role}. Jemanden fragen, der sie hat.',

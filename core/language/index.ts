@@ -5,7 +5,7 @@ export { type Catalogue, type Filling, fill, type Key, type Params, placeholders
 export { sayChance } from './chance.ts';
 export { sayDate, sayInstant } from './dates.ts';
 export { type Fact, sayDerivation } from './derivation.ts';
-export { sayFailure } from './failures.ts';
+export { sayFailure, sayFailureAtField } from './failures.ts';
 export { sayConsequence, sayPrevailing, sayRule, sayStiffness } from './joint-rules.ts';
 export { sayJointWarning, saySlip } from './joint-warnings.ts';
 export { type Remark, remarkSchema } from './mechanics/remark.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Failure } from '../failure/failure.ts';
 import { LANGUAGES } from '../quantity/language.ts';
 import type { Notice, Objection } from '../wrench/objection.ts';
-import { sayFailure } from './failures.ts';
+import { sayFailure, sayFailureAtField } from './failures.ts';
 import { sayNotice, sayObjection } from './objections.ts';
 import { sayCautions, sayNeed, sayVerdict } from './words.ts';
 
@@ -39,6 +39,7 @@ describe('sayFailure', () => {
 
   it('names field and wish', () => {
     expect(sayFailure(FAILURES[0]!, 'en')).toBe('torque: there is no figure. Wanted: a number.');
+    expect(sayFailureAtField(FAILURES[0]!, 'en')).toBe('there is no figure. Wanted: a number.');
   });
 
   it('names the role that is needed', () => {

@@ -187,6 +187,7 @@ export const spanish: Catalogue = {
   'after.d': 'días',
 
   'failure.invalid': '{field}: {message} Se espera: {expected}.',
+  'failure.invalid-here': '{message} Se espera: {expected}.',
   'failure.not-found': 'No existe {what} «{id}». Revise el nombre o la lista.',
   'failure.conflict': '{message} Mire el estado actual e inténtelo de nuevo.',
   'failure.forbidden': '{action} requiere el rol: {role}. Pida ayuda a quien lo tenga.',

@@ -1,5 +1,5 @@
 import type { BoltFault } from '@clampwright/core/fastener';
-import { sayFailure } from '@clampwright/core/language';
+import { sayFailure, sayFailureAtField } from '@clampwright/core/language';
 import { type Language, showNumber } from '@clampwright/core/quantity';
 import type { TFunction } from 'i18next';
 import { useCallback } from 'react';
@@ -23,12 +23,12 @@ function boltFaultWords({ field, must, limit, than }: BoltFault, t: TFunction<'l
   });
 }
 
-/** Words for what is wrong with a field, and what it wants. */
-export function useFaultWords(): (finding: Fault['finding']) => string {
+/** Words for what is wrong with a field, and what it wants; beside the field itself its path is left out. */
+export function useFaultWords(): (finding: Fault['finding'], isAtField?: boolean) => string {
   const { t } = useTranslation('lead');
   const language = useLanguage();
   return useCallback(
-    (finding) => {
+    (finding, isAtField = false) => {
       const figure = (value: number) => showNumber(value, language);
       switch (finding.kind) {
         case 'needed':
@@ -67,7 +67,7 @@ export function useFaultWords(): (finding: Fault['finding']) => string {
         case 'conflict':
         case 'forbidden':
         case 'unavailable':
-          return sayFailure(finding, language);
+          return isAtField ? sayFailureAtField(finding, language) : sayFailure(finding, language);
       }
     },
     [t, language],

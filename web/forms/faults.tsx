@@ -35,7 +35,7 @@ export function FaultsProvider({ faults, isAskedFor, children }: FaultsProviderP
     return {
       problem: (field) => {
         const fault = faultOf(faults, field);
-        return fault && isTold(fault) ? words(fault.finding) : undefined;
+        return fault && isTold(fault) ? words(fault.finding, true) : undefined;
       },
       problems: (place, shown) =>
         faultsWithin(faults, place, shown)
