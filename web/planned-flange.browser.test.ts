@@ -292,3 +292,32 @@ describe('a flange that is planned', () => {
     await faultless();
   });
 });
+
+describe('a cover that is planned', () => {
+  it('is drawn from its dimensions, told where its bed cannot lie, and played with free edges', async () => {
+    await page.setViewportSize(SIZES[2]!);
+    await page.goto(`${workshop.url}/joints`);
+    await page.getByRole('link', { name: /Gearbox cover/ }).click();
+    await page.getByRole('link', { name: 'Begin a new revision' }).click();
+    await page.getByRole('checkbox', { name: 'Reckon with neighbours' }).check();
+    await field('Thickness of flange or cover').fill('22');
+    await field('Outermost bolts to the free edge').fill('25');
+    await field('Stiffness of the bed').fill('60');
+    await field('Stiffness of the bolt').fill('500000');
+    await field('Free edge to the bed').fill('900');
+    await page
+      .locator('.field-problem', { hasText: /^No bed is left under the cover. Wanted: less than 190\smm.$/ })
+      .waitFor();
+    await field('Free edge to the bed').fill('5');
+    await field('Width of the bed, inwards').fill('40');
+    await page.getByRole('img', { name: /^To scale, from the tool side/ }).waitFor();
+    await page.getByText(/^The cover is a thin plate with a free edge/).waitFor();
+    const mine = page.getByRole('region', { name: 'This plan', exact: true });
+    await mine.getByText('28', { exact: true }).waitFor();
+    expect(await page.getByText(/^The bed is so firm/).count()).toBe(0);
+    await field('Stiffness of the bed').fill('900');
+    await page.getByText(/^The bed is so firm/).waitFor();
+    await picture('cover', '#neighbours');
+    await faultless();
+  });
+});

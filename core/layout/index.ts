@@ -1,3 +1,4 @@
+export { type CoverShape, coverShape } from './cover/cover-shape.ts';
 export { type InteractionFitRequest, interactionFit } from './fit/interaction-fit.ts';
 export { inGroups } from './in-groups.ts';
 export { endlessBeam, freeBeam } from './interaction/beam-on-bed.ts';
@@ -14,6 +15,7 @@ export { type InteractionModel, modelSchema } from './interaction/model-schema.t
 export { kei, plateClosing, plateFigures } from './interaction/plate-on-bed.ts';
 export { ringClosing } from './interaction/ring-model.ts';
 export { simulate } from './interaction/simulate.ts';
+export { jointFrom } from './interaction/source.ts';
 export { matrixOf } from './interaction/square-matrix.ts';
 export { type DrawnSpot, type JointDrawing, jointDrawing } from './joint-drawing.ts';
 export * from './layout.ts';

@@ -60,8 +60,8 @@ export const returnLineFlange: JointContent = {
       finalN: 40_000,
       rounds: rounds.map(({ shares }) => ({ order, shares })),
       wrenches: 1,
-      planned: { spread: 0.000076, pulls: 16, minutes: 5.444, momentNm: 5681 },
-      compared: { spread: 0.2601, pulls: 24, minutes: 8.167, momentNm: 2105 },
+      planned: { spread: 0.000076, pulls: 16, minutes: 5.444, momentNm: 5681, gapMm: 0.0793 },
+      compared: { spread: 0.2601, pulls: 24, minutes: 8.167, momentNm: 2105, gapMm: 0.0294 },
     },
   },
   cautions: [

@@ -5,8 +5,9 @@ import { plateClosing, plateFigures } from '../interaction/plate-on-bed.ts';
 import { circulant } from '../interaction/ring-model.ts';
 import { matrixOf, type SquareMatrix } from '../interaction/square-matrix.ts';
 import type { Place } from '../layout.ts';
+import { type CoverShape, coverShape } from './cover-shape.ts';
 import { discClosing } from './free-disc.ts';
-import { type Pair, rectangleClosing } from './free-rectangle.ts';
+import { rectangleClosing } from './free-rectangle.ts';
 
 /** Half of a cover in characteristic lengths up to which the terms of its field suffice. */
 const MOST_LENGTHS = 16;
@@ -32,26 +33,25 @@ const workedOut = new Map<string, Result<SquareMatrix>>();
 const KEPT = 16;
 
 function closingOf(model: PlateModel, spots: readonly Place[]): Result<SquareMatrix> {
-  const { edgeMm, bedFromEdgeMm, bedWidthMm } = model;
-  if (edgeMm === undefined) {
-    if (bedFromEdgeMm !== undefined) return withoutEdge('bedFromEdgeMm');
-    return bedWidthMm === undefined ? ok(endless(model, spots)) : withoutEdge('bedWidthMm');
-  }
-  const half = halfSides(model, spots, edgeMm);
-  const lengths = Math.max(...half) / plateFigures(model).lengthMm;
+  const shape = coverShape(model, spots);
+  if (!shape.ok) return shape;
+  if (!shape.value) return ok(endless(model, spots));
+  const lengths = Math.max(...shape.value.half) / plateFigures(model).lengthMm;
   if (lengths > MOST_LENGTHS) {
     const message = `The cover is so thin or so firmly bedded that it measures ${(2 * lengths).toFixed(0)} of its characteristic lengths.`;
     return invalid('model.heightMm', message, `thick enough for at most ${2 * MOST_LENGTHS} of them`);
   }
-  if (bedFromEdgeMm !== undefined && bedFromEdgeMm >= Math.min(...half)) {
-    return invalid('model.bedFromEdgeMm', 'No bed is left under the cover.', `less than ${Math.min(...half)} mm`);
-  }
-  const closing = model.layout.kind === 'circle' ? round(model, half[0], spots) : straight(model, half, spots);
+  const closing = withEdge(model, shape.value, spots);
   return closing ? ok(closing) : beyondReckoning();
 }
 
-const withoutEdge = (field: 'bedFromEdgeMm' | 'bedWidthMm') =>
-  invalid(`model.${field}`, 'The bed is counted from the free edge, which is not told.', 'with edgeMm, or left out');
+function withEdge(model: PlateModel, { isRound, ...shape }: CoverShape, spots: readonly Place[]) {
+  if (!isRound) return rectangleClosing({ ...model, ...shape }, spots);
+  const { half, bedOuter, bedInner } = shape;
+  const disc = { ...model, radiusMm: half[0], bedOuterMm: bedOuter[0], bedInnerMm: bedInner?.[0] };
+  const closing = discClosing(disc, half[0] - (model.edgeMm ?? 0), spots.length);
+  return closing && circulant(closing);
+}
 
 const endless = (model: PlateModel, spots: readonly Place[]): SquareMatrix => {
   const closing = plateClosing(model);
@@ -59,28 +59,3 @@ const endless = (model: PlateModel, spots: readonly Place[]): SquareMatrix => {
     closing(Math.hypot(spots[i]!.xMm - spots[j]!.xMm, spots[i]!.yMm - spots[j]!.yMm)),
   );
 };
-
-/** Half of what the cover measures along both axes, mm; its radius twice where it is round. */
-function halfSides({ layout }: PlateModel, spots: readonly Place[], edgeMm: number): Pair {
-  if (layout.kind === 'circle') return [layout.diameterMm / 2 + edgeMm, layout.diameterMm / 2 + edgeMm];
-  const reach = (along: (spot: Place) => number) => Math.max(...spots.map((spot) => Math.abs(along(spot)))) + edgeMm;
-  return [reach(({ xMm }) => xMm), reach(({ yMm }) => yMm)];
-}
-
-/** What is left of half sides a way in from the edge. */
-const inFrom = ([x, y]: Pair, wayMm: number): Pair => [x - wayMm, y - wayMm];
-
-function straight(model: PlateModel, half: Pair, spots: readonly Place[]): SquareMatrix | undefined {
-  const bedOuter = inFrom(half, model.bedFromEdgeMm ?? 0);
-  const inner = model.bedWidthMm === undefined ? undefined : inFrom(bedOuter, model.bedWidthMm);
-  const bedInner = inner && Math.min(...inner) > 0 ? inner : undefined;
-  return rectangleClosing({ ...model, half, bedOuter, bedInner }, spots);
-}
-
-function round(model: PlateModel, radiusMm: number, spots: readonly Place[]): SquareMatrix | undefined {
-  const bedOuterMm = radiusMm - (model.bedFromEdgeMm ?? 0);
-  const bedInnerMm = model.bedWidthMm === undefined ? 0 : Math.max(0, bedOuterMm - model.bedWidthMm);
-  const { edgeMm = 0 } = model;
-  const closing = discClosing({ ...model, radiusMm, bedOuterMm, bedInnerMm }, radiusMm - edgeMm, spots.length);
-  return closing && circulant(closing);
-}

@@ -1,5 +1,6 @@
 import { type PlateOnBed, plateFigures } from '../interaction/plate-on-bed.ts';
 import { choleskyOf, matrixOf, type SquareMatrix } from '../interaction/square-matrix.ts';
+import type { Pair } from './cover-shape.ts';
 import { gaussRule, jacobi, type Shape } from './polynomials.ts';
 
 /** A cover with four free edges on a bed that is a frame, or the whole of what lies within its outer sides. */
@@ -11,8 +12,6 @@ export interface RectangleOnBed extends PlateOnBed {
   /** Half sides of what the bed leaves free in the middle, mm. */
   readonly bedInner?: Pair | undefined;
 }
-
-export type Pair = readonly [xMm: number, yMm: number];
 
 /** A place counted from the middle of the cover. */
 interface Spot {

@@ -1,6 +1,8 @@
 import type { Neighbours } from '@clampwright/core/joint';
-import type { Layout } from '@clampwright/core/layout';
+import { sayRemark } from '@clampwright/core/language';
+import { jointFrom, type Layout } from '@clampwright/core/layout';
 import { showNumber } from '@clampwright/core/quantity';
+import { useMemo } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLanguage } from '../../app/language.ts';
 import { FormFigure, FormText, PlaceProblems } from '../../forms/fields.tsx';
@@ -8,9 +10,10 @@ import { Notice } from '../../parts/notice.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import { Tick } from '../../parts/tick.tsx';
-import { assumptionsOf } from './assumptions.ts';
 import { MeasuredFields } from './measured-fields.tsx';
 import { kindIn, kindsFor, MODEL_FIGURES, type ModelFigure, type NeighboursForm } from './neighbours-form.ts';
+import { OutlineFigure } from './outline-figure.tsx';
+import { sourceIn } from './play-plan.ts';
 
 interface NeighboursPartProps {
   readonly form: NeighboursForm;
@@ -37,6 +40,8 @@ export function NeighboursPart({ form, layout, read, onChange }: NeighboursPartP
 
 function NeighboursFields({ form, layout, read, onChange }: NeighboursPartProps) {
   const { t } = useTranslation('lead');
+  const language = useLanguage();
+  const taken = useMemo(() => takenForGranted(read), [read]);
   const set = (part: Partial<NeighboursForm>) => onChange({ ...form, ...part });
   const kind = kindIn(form, layout);
   return (
@@ -46,9 +51,10 @@ function NeighboursFields({ form, layout, read, onChange }: NeighboursPartProps)
           <>
             <p>{t('neighbours.taken-for-granted')}</p>
             <ul className="caution-list">
-              {assumptionsOf(read).map((word) => (
-                <li key={word}>{t(`neighbours.assume.${word}`)}</li>
+              {taken.map((remark) => (
+                <li key={remark.code}>{sayRemark(remark, language)}</li>
               ))}
+              <li>{t('neighbours.proportion')}</li>
             </ul>
           </>
         ) : null}
@@ -72,7 +78,13 @@ function NeighboursFields({ form, layout, read, onChange }: NeighboursPartProps)
   );
 }
 
-function KindFields({ form, layout, onChange }: NeighboursPartProps) {
+/** What the calculation itself takes for granted. */
+function takenForGranted(read: Neighbours | undefined) {
+  const joint = read && jointFrom(sourceIn(read));
+  return joint?.ok ? joint.value.assumptions : [];
+}
+
+function KindFields({ form, layout, read, onChange }: NeighboursPartProps) {
   const { t } = useTranslation('lead');
   const kind = kindIn(form, layout);
   switch (kind) {
@@ -102,11 +114,14 @@ function KindFields({ form, layout, onChange }: NeighboursPartProps) {
     }
     default:
       return (
-        <ModelFields
-          figures={MODEL_FIGURES[kind]}
-          texts={form.figures}
-          onChange={(name, text) => onChange({ ...form, figures: { ...form.figures, [name]: text } })}
-        />
+        <>
+          <ModelFields
+            figures={MODEL_FIGURES[kind]}
+            texts={form.figures}
+            onChange={(name, text) => onChange({ ...form, figures: { ...form.figures, [name]: text } })}
+          />
+          {layout && read?.model ? <OutlineFigure model={read.model} layout={layout} /> : null}
+        </>
       );
   }
 }
