@@ -87,6 +87,8 @@ describe('a technician’s day on a tablet', () => {
     await chooseIn('Adapter', 'Open-end adapter 65 mm');
     await dialog().getByText('This wrench suits.').waitFor();
     await dialog().getByRole('button', { name: 'Take this wrench' }).click();
+    // Back at the button that was pressed, though the sign-in was asked in between.
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Take another wrench');
     await page.getByRole('link', { name: /Work on Hub of sheave 3/ }).click();
   });
 

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { Dialog as AriaDialog } from 'react-aria-components/Dialog';
 import { Heading } from 'react-aria-components/Heading';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
+import { useReturnFocus } from './use-return-focus.ts';
 
 interface DialogProps {
   readonly title: string;
@@ -15,6 +16,7 @@ interface DialogProps {
 
 /** A sheet laid over the page. Shown while it is rendered. */
 export function Dialog({ title, children, onClose, role = 'dialog', size = 'usual' }: DialogProps) {
+  useReturnFocus();
   return (
     <ModalOverlay
       isOpen
