@@ -200,7 +200,10 @@ describe('the stiffest part', () => {
     const splice = { layout: 'rectangle', rows: 2, columns: 4, pitchXMm: 70, method: 'from-the-stiffest' };
     expect(answered({ ...splice, stiffest: 'middle-column' }).order).toEqual([2, 3, 6, 7, 1, 4, 5, 8]);
     expect(answered({ ...splice, stiffest: 'left' }).order).toEqual([1, 5, 2, 6, 3, 7, 4, 8]);
+    expect(answered({ ...splice, stiffest: 'right' }).order).toEqual([4, 8, 3, 7, 2, 6, 1, 5]);
+    expect(answered({ ...splice, stiffest: 'top' }).order).toEqual([2, 3, 1, 4, 6, 7, 5, 8]);
     expect(answered({ ...splice, stiffest: 'bottom' }).order).toEqual([6, 7, 5, 8, 2, 3, 1, 4]);
+    expect(answered({ ...splice, rows: 3, columns: 2, stiffest: 'middle-row' }).order).toEqual([3, 4, 1, 2, 5, 6]);
   });
 });
 
@@ -222,6 +225,29 @@ describe('quality of an order', () => {
     expect(star?.momentNm).toBeLessThan(circular?.momentNm ?? 0);
     expect(circular?.walkM).toBeCloseTo((7 * Math.PI * 0.4) / 8, 9);
     expect(star?.walkM).toBeGreaterThan(circular?.walkM ?? 9);
+  });
+
+  it('names the pull at which the moment is largest, and how far off the centre the clamp then acts', () => {
+    const line = { layout: 'line', count: 3, pitchXMm: 100, method: 'own', positions: [2, 1, 3], targetN: 1000 };
+    // only the outer bolt is off the centre, by 0.1 m
+    expect(answered({ ...line, roundShares: [0.5, 1] }).quality).toMatchObject({
+      momentNm: expect.closeTo(50, 9),
+      momentAtPull: 2,
+      offCentreMm: expect.closeTo(100 / 6, 9),
+    });
+  });
+
+  it('tilts the part about the axis of the moment', () => {
+    const plate = { layout: 'rectangle', rows: 2, columns: 2, pitchXMm: 200, pitchYMm: 20, targetN: 1000 };
+    const left = answered({ ...plate, method: 'own', positions: [1, 3, 2, 4], bedNPerMm: 1000 }).quality;
+    // the left two pulled: M = 2 · 1 kN · 100 mm about the short side; w = M·x/(k·4·100²), to both sides
+    expect(left?.momentNm).toBeCloseTo(200, 9);
+    expect(left?.gapMm).toBeCloseTo((2 * 200_000 * 100) / (1000 * 4 * 100 ** 2), 9);
+  });
+
+  it('counts the way of the wrench that walks farthest, not of all together', () => {
+    const two = { ...flange, count: 4, method: 'own', positions: [1, 3, 2, 4], wrenches: 2 };
+    expect(answered(two).quality?.walkM).toBeCloseTo((Math.PI * 0.4) / 4, 9);
   });
 
   it('counts pulls and minutes of all rounds', () => {

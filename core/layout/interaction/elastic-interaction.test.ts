@@ -8,6 +8,8 @@ import {
   elasticInteraction,
   elasticInteractionRequestSchema,
 } from './elastic-interaction.ts';
+import { simulate } from './simulate.ts';
+import { matrixOf } from './square-matrix.ts';
 
 fc.configureGlobal({ seed: 24 });
 
@@ -80,6 +82,14 @@ describe('rounds on a soft flange of eight', () => {
     expect(afterEachPull?.[3]?.[3]).toBeCloseTo(100, 9);
     expect(afterEachPull?.[3]?.[7]).toBeCloseTo(100, 9);
   });
+});
+
+it('reckons with the pressed gasket from the second round on', () => {
+  const first = matrixOf(2, (i, j) => (i === j ? 1 : 0.5));
+  const later = matrixOf(2, (i, j) => (i === j ? 1 : 0));
+  const round = { bolts: [0, 1], targetsN: [100, 100] };
+  expect([...simulate({ first, later }, [round]).finalN]).toEqual([50, 100]);
+  expect([...simulate({ first, later }, [round, round]).finalN]).toEqual([100, 100]);
 });
 
 describe('a slack bolt', () => {

@@ -72,11 +72,11 @@ class Balance {
     this.#forces = new Float64Array(places.length);
   }
 
-  /** A wrench never loosens. */
+  /** To a force that is no less than what the bolts carry already. */
   pull(group: readonly number[], forceN: number): void {
     for (const position of group) {
       const [x, y] = this.#spots[position - 1]!;
-      const more = Math.max(0, forceN - this.#forces[position - 1]!);
+      const more = forceN - this.#forces[position - 1]!;
       this.#forces[position - 1]! += more;
       this.#x += more * x;
       this.#y += more * y;

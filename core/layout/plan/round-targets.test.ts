@@ -149,9 +149,9 @@ describe('a plan under a ceiling', () => {
     expect(peakN).toBeLessThan(120);
   });
 
-  it('keeps every pull above what seats the joint', () => {
-    const { targetsN } = planned({ ...soft, rounds: 3, seatingN: 50 });
-    expect(Math.min(...targetsN.flat())).toBeGreaterThanOrEqual(50 * (1 - 1e-9));
+  it.each([50, 60, 62])('keeps every pull above %i N, which seats the joint', (seatingN) => {
+    const { targetsN } = planned({ ...soft, rounds: 5, seatingN });
+    expect(Math.min(...targetsN.flat())).toBeGreaterThanOrEqual(seatingN * (1 - 1e-9));
   });
 
   it.each<[string, object, string, string]>([
@@ -185,6 +185,8 @@ describe('a plan for the wrench', () => {
     const { targetsN, torquesNm, settingsNm } = planned(plan);
     expect(torquesNm?.[0]?.[0]).toBeCloseTo((0.18 * 27 * targetsN[0]![0]!) / 1000, 6);
     expect(settingsNm?.[0]?.[7]).toBeCloseTo(486 * 0.9, 6);
+    // square to the handle an adapter adds no arm
+    expect(planned({ ...plan, adapterAngleDeg: 90 }).settingsNm?.[0]?.[7]).toBeCloseTo(486, 6);
   });
 
   it('shows a plan in one round for what it is once friction scatters', () => {
@@ -206,5 +208,8 @@ describe('a plan for the wrench', () => {
     const [drawn] = planned(alone).scatter ?? [];
     // log-normal with mean 1 and standard deviation 0.3/1.96: exp(1.645·σ − σ²/2), σ² = ln(1 + 0.153²)
     expect(drawn?.peak95N).toBeCloseTo(126.97, -0.3);
+    // one in twenty lies below exp(−1.645·σ − σ²/2), and the mean is 1
+    expect(drawn?.minOverTarget05).toBeCloseTo(0.7697, 1.7);
+    expect(drawn?.minOverTargetMean).toBeCloseTo(1, 2);
   });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { randomWords } from '../../statistics/random-words.ts';
+import { elasticInteraction, elasticInteractionRequestSchema } from '../interaction/elastic-interaction.ts';
 import { evennessOf } from '../interaction/evenness.ts';
+import { modelled } from '../interaction/model.ts';
 import { simulate } from '../interaction/simulate.ts';
 import { matrixOf } from '../interaction/square-matrix.ts';
 import { RING_OF_EIGHT } from '../testing/ring-of-eight.ts';
@@ -45,6 +47,29 @@ describe('a search through all orders', () => {
     for (const { spread, starSpread, circularSpread } of byRounds) {
       expect(spread).toBeLessThanOrEqual(Math.min(starSpread, circularSpread) + 1e-12);
     }
+  });
+
+  it('moves every bolt of a joint that is no ring', () => {
+    const model = { kind: 'neighbours', arrangement: 'line', count: 4, neighbour: 0.4, decay: 0.5 };
+    expect(found({ model, targetN: 1, mostPulls: 4 })).toMatchObject({ isExact: true, tried: 24 });
+  });
+
+  it('goes from the first share evenly to the whole', () => {
+    const { byRounds } = found({ ...soft, mostPulls: 24, firstShare: 0.4, draws: 0 });
+    const star = [1, 5, 3, 7, 2, 6, 4, 8].map((position) => position - 1);
+    const joint = modelled(RING_OF_EIGHT);
+    const rounds = [40, 70, 100].map((target) => ({ bolts: star, targetsN: star.map(() => target) }));
+    const played = joint.ok ? evennessOf(simulate(joint.value, rounds).finalN).spread : Number.NaN;
+    expect(byRounds[2]?.starSpread).toBeCloseTo(played, 12);
+  });
+
+  it('compares a cover with the star over its own places', () => {
+    const layout = { kind: 'rectangle', rows: 2, columns: 3, pitchXMm: 90, pitchYMm: 70 };
+    const model = { kind: 'plate', layout, heightMm: 20, bedNPerMm3: 10, boltNPerMm: 1e6 };
+    const star = [1, 6, 2, 5, 3, 4];
+    const played = elasticInteraction(elasticInteractionRequestSchema.parse({ model, order: star, targetsN: [100] }));
+    const { byRounds } = found({ model, targetN: 100, mostPulls: 6, draws: 0 });
+    expect(byRounds[0]?.starSpread).toBeCloseTo(played.ok ? played.value.spread : Number.NaN, 12);
   });
 });
 

@@ -3,9 +3,12 @@ import { invalid, ok, type Result } from '../../failure/failure.ts';
 import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { randomWords } from '../../statistics/random-words.ts';
 import { evennessOf } from '../interaction/evenness.ts';
+import type { InteractionModel } from '../interaction/model-schema.ts';
 import { simulate } from '../interaction/simulate.ts';
 import { jointFrom, type SourcedJoint, sourceFields } from '../interaction/source.ts';
 import type { SquareMatrix } from '../interaction/square-matrix.ts';
+import type { Layout } from '../layout.ts';
+import { byMethod } from '../positions-in-order.ts';
 import { starOnCircle } from '../star.ts';
 import { type OrderProblem, type Progress, type Searched, searchOrders, spreadAfter } from './search-orders.ts';
 
@@ -123,10 +126,11 @@ const MOST_WORK = 8e8;
 const FEWEST = 20;
 
 function problemOf(
-  { targetN, firstShare, draws }: OrderSearchRequest,
+  request: OrderSearchRequest,
   joint: SourcedJoint,
   { rounds, most }: { readonly rounds: number; readonly most: number },
 ): OrderProblem {
+  const { targetN, firstShare, draws } = request;
   const { count, first, later } = joint;
   const shareIn = (round: number) => (rounds === 1 ? 1 : firstShare + ((1 - firstShare) * round) / (rounds - 1));
   return {
@@ -134,12 +138,30 @@ function problemOf(
     count,
     targetsN: Array.from({ length: rounds }, (_, round) => shareIn(round) * targetN),
     isRing: isCirculant(first) && (later === undefined || isCirculant(later)),
-    known: [star(count), circular(count)],
+    known: [star(request, count), circular(count)],
     draws: Math.min(draws, Math.max(FEWEST, Math.ceil(MOST_WORK / count ** 3 / most))),
   };
 }
 
-const star = (count: number): readonly number[] => starOnCircle(count).map((position) => position - 1);
+/** The star over the places of a cover or a bar; bolts of which no place is told are taken to lie on a circle. */
+function star({ model }: OrderSearchRequest, count: number): readonly number[] {
+  const layout = model && layoutOf(model);
+  return (layout ? byMethod(layout, 'star') : starOnCircle(count)).map((position) => position - 1);
+}
+
+function layoutOf(model: InteractionModel): Layout | undefined {
+  switch (model.kind) {
+    case 'plate':
+      return model.layout;
+    case 'strip':
+      return { kind: 'line', count: model.count, pitchMm: model.spacingMm };
+    case 'neighbours':
+      return model.arrangement === 'line' ? { kind: 'line', count: model.count, pitchMm: 1 } : undefined;
+    case 'ring':
+      return undefined;
+  }
+}
+
 const circular = (count: number): readonly number[] => Array.from({ length: count }, (_, bolt) => bolt);
 
 const SAME = 1e-9;
@@ -165,7 +187,7 @@ function summedUp(
     rounds: problem.targetsN.length,
     pulls: problem.targetsN.length * count,
     spread: searched.spread,
-    starSpread: spreadAfter(problem, star(count)),
+    starSpread: spreadAfter(problem, star(request, count)),
     circularSpread: spreadAfter(problem, circular(count)),
     order: searched.order.map((bolt) => bolt + 1),
   }));
