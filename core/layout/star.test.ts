@@ -121,6 +121,17 @@ it.each([4, 8, 16, 32])('a star of %i is the reversed count of its bits', (count
   expect(starOnCircle(count)).toEqual(upTo(count).map((_, index) => reversed(index) + 1));
 });
 
+// Pulled in the order of the pencil star, two facing quarters are tight before the others: about n/π in the second harmonic.
+it('pulls no two facing quarters before the others, with an odd count above nine', () => {
+  for (let count = 11; count < 200; count += 2) {
+    const angles = starOnCircle(count).map((position) => (4 * Math.PI * position) / count);
+    const sumOf = (part: (angle: number) => number, until: number) =>
+      angles.slice(0, until).reduce((sum, angle) => sum + part(angle), 0);
+    const ahead = angles.map((_, index) => Math.hypot(sumOf(Math.cos, index + 1), sumOf(Math.sin, index + 1)));
+    expect(Math.max(...ahead) / count).toBeLessThan(0.3);
+  }
+});
+
 describe('star across other layouts', () => {
   it('begins a cover with its corners crosswise', () => {
     const cover = places({ kind: 'rectangle', rows: 4, columns: 5, pitchXMm: 60, pitchYMm: 60, edgeOnly: true });

@@ -26,6 +26,11 @@ const gapOf = (source: object, all: typeof line, forcesN: readonly number[]) => 
   return 'gapMm' in told ? told.gapMm : Number.NaN;
 };
 
+it('has the moment of forces along both axes', () => {
+  expect(momentNmm(line, [0, 0, 10])).toEqual([1000, 0]);
+  expect(momentNmm(grid, [0, 0, 10, 10])).toEqual([0, 800]);
+});
+
 describe('the gap that forces imply', () => {
   // a stiff bar of length L on a bed of k for each mm tilts by 12·M/(k·L³)
   it('of a bar that hardly bends is that of a stiff one on its bed', () => {

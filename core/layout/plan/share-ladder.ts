@@ -29,13 +29,9 @@ export function gentlestShares(heights: StepHeights, rounds: number): readonly n
   return sharesUnder(high, heights, rounds).map((share, round) => (round === rounds - 1 ? 1 : Math.min(1, share)));
 }
 
-/** As far as each round can go under a ceiling. */
-function sharesUnder(
-  ceilingN: number,
-  { finalN, firstPeakN, laterN, leastFirst }: StepHeights,
-  rounds: number,
-): number[] {
-  const shares = [Math.max(leastFirst, ceilingN / firstPeakN)];
+/** As far as each round can go under a ceiling, which is high enough for the least first share. */
+function sharesUnder(ceilingN: number, { finalN, firstPeakN, laterN }: StepHeights, rounds: number): number[] {
+  const shares = [ceilingN / firstPeakN];
   while (shares.length < rounds) {
     const from = shares.at(-1)!;
     const highest = laterN[shares.length]!;
