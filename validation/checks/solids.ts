@@ -6,6 +6,7 @@ import {
   SOLID_DISCS,
   SOLID_RECTANGLES,
   SOLID_RINGS,
+  SOLID_RINGS_ON_PIPES,
   SOLID_STRIP,
   type SolidCover,
 } from '../published/solids.ts';
@@ -13,7 +14,7 @@ import {
 const MADE_WITH = 'computed with CalculiX 2.20';
 
 /** How near the models come to solids, over the closing at the bolt pulled on; docs/order.md tells it. */
-const [RING_SHARE, COVER_SHARE, BAR_SHARE] = [0.04, 0.11, 0.07];
+const [RING_SHARE, PIPE_SHARE, COVER_SHARE, BAR_SHARE] = [0.04, 0.09, 0.11, 0.07];
 /** Stiffness of each bolt; told to the model, and taken out again of what it gives. */
 const BOLT = { boltNPerMm: 600_000 };
 
@@ -49,6 +50,15 @@ const rings = SOLID_RINGS.flatMap(({ name, model, closesMmPerN }) =>
     (at) => closingOf({ kind: 'ring', ...model }, at, 1) / 2,
     closesMmPerN,
     RING_SHARE * Number(closesMmPerN[0]),
+  ),
+);
+
+const onPipes = SOLID_RINGS_ON_PIPES.flatMap(({ name, model, closesMmPerN }) =>
+  closings(
+    name,
+    (at) => closingOf({ kind: 'ring', ...model }, at, 1) / 2,
+    closesMmPerN,
+    PIPE_SHARE * Number(closesMmPerN[0]),
   ),
 );
 
@@ -127,6 +137,7 @@ const onItsEdge = check(
 export const SOLID_SOURCES = [
   describeSource('Westergaard (1926), plate on a bed, force at an edge: (1 + 0.4·ν)/√6', 'from memory', [onItsEdge]),
   describeSource('Flange pairs of solid elements', MADE_WITH, rings),
+  describeSource('Flange pairs on pipes, of solid elements', MADE_WITH, onPipes),
   describeSource('Coefficients of elastic interaction of flange pairs of solid elements', MADE_WITH, coefficients),
   describeSource('One star round on a flange pair of solid elements', MADE_WITH, afterOneRound),
   describeSource('Round covers of solid elements', MADE_WITH, covers(SOLID_DISCS, CIRCLE)),

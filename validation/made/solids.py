@@ -46,11 +46,14 @@ def cuts(low, high, marks):
     return kept
 
 
-def solve(grid, height, layer, modulus, on_bed, heads, loaded, size):
-    """Closing at each head (a set of cells of the plan) for a unit of force on one of them, mm/N."""
+def solve(grid, height, layer, modulus, on_bed, heads, loaded, size, pipe=(lambda *_: False, 0.0)):
+    """Closing at each head (a set of cells of the plan) for a unit of force on one of them, mm/N; `pipe` stands on cells."""
     first, second = grid.first, grid.second
     n2 = len(second) - 1
+    on_pipe, length = pipe
     levels = [-layer, *spaced([0.0, height], size)]
+    top = len(levels) - 1
+    levels += spaced([height, height + length], size)[1:] if length else []
     ids, nodes = {}, []
 
     def node(i, j, k):
@@ -71,11 +74,11 @@ def solve(grid, height, layer, modulus, on_bed, heads, loaded, size):
         for j in range(n2):
             middle = ((first[i] + first[i + 1]) / 2, (second[j] + second[j + 1]) / 2)
             for k in range(len(levels) - 1):
-                if k == 0 and not on_bed(*middle):
+                if (k == 0 and not on_bed(*middle)) or (k >= top and not on_pipe(*middle)):
                     continue
                 el = [node(2 * i + a, 2 * j + b, 2 * k + c) for a, b, c in corners + mids]
                 parts["SOFT" if k == 0 else "STEEL"].append(el)
-                if k < len(levels) - 2:
+                if k != top - 1:
                     continue
                 for head, inside in enumerate(heads):
                     if not inside(*middle):
@@ -113,17 +116,18 @@ def solve(grid, height, layer, modulus, on_bed, heads, loaded, size):
     return [sum(w * down[n] for n, w in one.items()) / FORCE for one in weights], len(nodes)
 
 
-def turning(inner, outer, height, bed, layer, modulus, circle, bolts, head, size):
-    """A ring or a round cover with its bolts on a circle; of a cover a hole of a twentieth of its radius is left out."""
+def turning(inner, outer, height, bed, layer, modulus, circle, bolts, head, size, wall=0.0, length=0.0):
+    """A ring, with a pipe of its bore on its back, or a round cover, less a hole of a twentieth of its radius."""
     half = head / 2
     reach = half / circle
     pitch = 2 * math.pi / bolts
     one = spaced([-pitch / 2, -reach, reach, pitch / 2], size / circle)
     second = [b * pitch + a for b in range(bolts) for a in one[:-1]] + [(bolts - 0.5) * pitch]
-    grid = Grid(spaced(cuts(inner, outer, [*bed, circle - half, circle + half]), size), second,
+    grid = Grid(spaced(cuts(inner, outer, [*bed, inner + wall, circle - half, circle + half]), size), second,
                 lambda r, a: (r * math.cos(a), r * math.sin(a)), True)
     heads = [lambda r, a, b=b: abs(r - circle) < half and abs(a - b * pitch) < reach for b in range(bolts)]
-    return solve(grid, height, layer, modulus, lambda r, _: bed[0] < r < bed[1], heads, 0, size)
+    pipe = (lambda r, _: r < inner + wall, length)
+    return solve(grid, height, layer, modulus, lambda r, _: bed[0] < r < bed[1], heads, 0, size, pipe)
 
 
 def straight(half, height, bed_outer, bed_inner, layer, modulus, spots, head, loaded, size):
@@ -186,6 +190,8 @@ if __name__ == "__main__":
     coefficients("ring DN 200", pair(twelve, 600_000))
     girth = show("ring of 32", turning(560, 680, 70, (570, 600), 1, 800, 650, 32, 60, 2 * size))
     coefficients("ring of 32", pair(girth, 2_000_000))
+    show("ring DN 200 on a pipe", turning(110, 170, 24, (110, 136.5), 1, 500, 147.5, 12, 30, size, 6.3, 150))
+    show("ring of 32 on a pipe", turning(560, 680, 70, (570, 600), 1, 800, 650, 32, 60, 2 * size, 16, 500))
     show("ring DN 200, firm gasket", turning(110, 170, 24, (110, 136.5), 1, 5000, 147.5, 12, 30, size))
     show("round cover on a ring", turning(8.5, 170, 24, (110, 136.5), 1, 500, 147.5, 12, 30, size))
     show("round cover on its face", turning(8.5, 170, 24, (8.5, 170), 1, 50, 147.5, 12, 30, size))

@@ -20,6 +20,31 @@ export interface SolidRing {
   readonly coefficients: readonly string[];
 }
 
+const FLAT_RING = {
+      count: 12,
+      boltCircleMm: 295,
+      outerMm: 340,
+      innerMm: 220,
+      heightMm: 24,
+      gasketOuterMm: 273,
+      gasketInnerMm: 220,
+      gasketThicknessMm: 2,
+      gasketMPa: 500,
+      boltNPerMm: 600_000,
+    };
+const GIRTH_RING = {
+      count: 32,
+      boltCircleMm: 1300,
+      outerMm: 1360,
+      innerMm: 1120,
+      heightMm: 70,
+      gasketOuterMm: 1200,
+      gasketInnerMm: 1140,
+      gasketThicknessMm: 2,
+      gasketMPa: 800,
+      boltNPerMm: 2_000_000,
+    };
+
 export const SOLID_RINGS: readonly SolidRing[] = [
   {
     name: 'eight bolts on 260 mm, ring 190 to 290 by 35 mm, soft gasket',
@@ -40,37 +65,29 @@ export const SOLID_RINGS: readonly SolidRing[] = [
   },
   {
     name: 'twelve bolts on 295 mm, flat ring 220 to 340 by 24 mm',
-    model: {
-      count: 12,
-      boltCircleMm: 295,
-      outerMm: 340,
-      innerMm: 220,
-      heightMm: 24,
-      gasketOuterMm: 273,
-      gasketInnerMm: 220,
-      gasketThicknessMm: 2,
-      gasketMPa: 500,
-      boltNPerMm: 600_000,
-    },
+    model: FLAT_RING,
     closesMmPerN: ['3.1298e-6', '1.4208e-6', '3.2396e-7', '1.0469e-7', '5.9964e-8', '3.2234e-8', '2.2190e-8'],
     coefficients: ['-0.3505', '0.0570', '-0.0120', '-0.0034', '-0.0002', '-0.0003'],
   },
   {
     name: '32 bolts on 1300 mm, ring 1120 to 1360 by 70 mm',
-    model: {
-      count: 32,
-      boltCircleMm: 1300,
-      outerMm: 1360,
-      innerMm: 1120,
-      heightMm: 70,
-      gasketOuterMm: 1200,
-      gasketInnerMm: 1140,
-      gasketThicknessMm: 2,
-      gasketMPa: 800,
-      boltNPerMm: 2_000_000,
-    },
+    model: GIRTH_RING,
     closesMmPerN: ['1.6849e-6', '1.2926e-6', '8.7743e-7', '6.1044e-7', '4.4149e-7', '3.2383e-7', '2.3739e-7'],
     coefficients: ['-0.4577', '-0.0009', '0.0035', '-0.0063', '-0.0030', '-0.0007'],
+  },
+];
+
+/** Two of them on pipes of their bore: 150 mm of 6.3 mm wall, 500 mm of 16 mm wall. */
+export const SOLID_RINGS_ON_PIPES: readonly (Pick<SolidRing, 'name' | 'closesMmPerN'> & { readonly model: object })[] = [
+  {
+    name: 'twelve bolts on 295 mm, flat ring on a pipe of 6.3 mm wall',
+    model: { ...FLAT_RING, pipeWallMm: 6.3 },
+    closesMmPerN: ['2.6721e-6', '1.1089e-6', '1.1755e-7', '-4.0502e-8', '-3.3431e-9', '2.0126e-8', '2.3084e-8'],
+  },
+  {
+    name: '32 bolts on 1300 mm, ring on a pipe of 16 mm wall',
+    model: { ...GIRTH_RING, pipeWallMm: 16 },
+    closesMmPerN: ['1.2505e-6', '8.8689e-7', '5.1873e-7', '2.9411e-7', '1.7126e-7', '1.0382e-7', '6.5079e-8'],
   },
 ];
 

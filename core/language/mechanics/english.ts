@@ -194,6 +194,8 @@ export const english = {
     'The gasket is a bed that also pulls; where it would, the flanges have opened and the model ends.',
   'remark.bolts-upright': 'Bolts stand upright and do not bend.',
   'remark.no-hub': 'Neither hub nor pipe holds the rings against twisting.',
+  'remark.pipe-holds':
+    'The pipe holds the flange as a long thin cylinder, its end turned and not moved across; a hub that tapers is left out.',
   'remark.plate-cover':
     'The cover is a thin plate that goes on past its outer bolts; its characteristic length is {lengthMm}. With a free edge near by it gives way several times as much there: tell its edge.',
   'remark.plate-edges':

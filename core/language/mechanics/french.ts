@@ -205,6 +205,8 @@ export const french: MechanicsCatalogue = {
     'Le joint est une assise qui tire aussi\u00a0; là où il le devrait, les brides se sont ouvertes et le modèle s’arrête.',
   'remark.bolts-upright': 'Les vis sont droites et ne fléchissent pas.',
   'remark.no-hub': 'Ni collerette ni tube ne retient les anneaux de se tordre.',
+  'remark.pipe-holds':
+    'Le tube retient la bride comme un long cylindre mince dont l’extrémité tourne sans se déplacer en travers\u00a0; une collerette conique est laissée de côté.',
   'remark.plate-cover':
     'Le couvercle est une plaque mince qui se prolonge au-delà des vis extérieures\u00a0; sa longueur caractéristique est de {lengthMm}. Avec un bord libre tout près, il y cède plusieurs fois autant\u00a0: indiquer son bord.',
   'remark.plate-edges':

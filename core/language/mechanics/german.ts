@@ -204,6 +204,8 @@ export const german: MechanicsCatalogue = {
     'Die Dichtung ist eine Bettung, die auch zieht; wo sie es müsste, haben sich die Flansche geöffnet, und das Modell endet.',
   'remark.bolts-upright': 'Die Schrauben stehen aufrecht und biegen sich nicht.',
   'remark.no-hub': 'Weder Nabe noch Rohr hält die Ringe gegen das Verdrehen.',
+  'remark.pipe-holds':
+    'Das Rohr hält den Flansch als langer dünner Zylinder, dessen Ende sich mitdreht und quer nicht ausweicht; ein kegeliger Ansatz ist weggelassen.',
   'remark.plate-cover':
     'Der Deckel ist eine dünne Platte, die über die äußeren Schrauben hinausreicht; ihre charakteristische Länge ist {lengthMm}. Mit einem freien Rand in der Nähe gibt er dort mehrmals so viel nach: den Rand angeben.',
   'remark.plate-edges':

@@ -205,6 +205,8 @@ export const spanish: MechanicsCatalogue = {
     'La junta es un lecho que también tira; donde tendría que hacerlo, las bridas se han abierto y el modelo termina.',
   'remark.bolts-upright': 'Los tornillos están rectos y no se flexan.',
   'remark.no-hub': 'Ni el cubo ni el tubo impiden que los anillos se tuerzan.',
+  'remark.pipe-holds':
+    'El tubo sujeta la brida como un cilindro largo y delgado cuyo extremo gira sin moverse de través; un cuello cónico se deja fuera.',
   'remark.plate-cover':
     'La tapa es una placa delgada que sigue más allá de los tornillos exteriores; su longitud característica es de {lengthMm}. Con un borde libre cerca cede allí varias veces más: indique su borde.',
   'remark.plate-edges':

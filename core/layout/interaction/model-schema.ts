@@ -29,12 +29,17 @@ const ring = z.strictObject({
   ).optional(),
   modulusMPa: steel,
   poisson,
+  pipeWallMm: sizeMm(
+    'wall of the pipe that the flange is welded to, of the flange’s bore; it holds the flange against twisting',
+  ).optional(),
   hubN: z
     .number()
     .min(0)
     .max(1e12)
     .default(0)
-    .describe('moment with which hub and pipe hold the ring against twisting, for each mm and radian, N'),
+    .describe(
+      'moment with which anything else, such as a hub, holds the ring against twisting, for each mm and radian, N',
+    ),
   boltNPerMm,
 });
 

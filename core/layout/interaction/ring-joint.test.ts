@@ -53,10 +53,22 @@ describe('a pair of flanges', () => {
     expect(own(modelSchema.parse(FLAT_RING)) / own(line)).toBeLessThan(0.8);
   });
 
+  it('is held by the pipe it is welded to, the more the thicker its wall', () => {
+    const held = [undefined, 3, 6.3, 12].map((pipeWallMm) => own(modelSchema.parse({ ...FLAT_RING, pipeWallMm })));
+    expect(held).toEqual(held.toSorted((a, b) => b - a));
+    expect(held[2]! / held[0]!).toBeCloseTo(0.9, 1);
+  });
+
+  it('refuses a pipe as wide as the flange', () => {
+    const model = modelSchema.parse({ ...FLAT_RING, pipeWallMm: 60 });
+    expect(modelled(model)).toMatchObject({ ok: false, failure: { field: 'model.pipeWallMm' } });
+  });
+
   it('is told as without a hub where none is told', () => {
     const said = (model: InteractionModel) => joint(model).assumptions.map(({ code }) => code);
     expect(said(RING_OF_EIGHT)).toContain('no-hub');
     expect(said({ ...RING_OF_EIGHT, hubN: 1e5 })).not.toContain('no-hub');
+    expect(said({ ...RING_OF_EIGHT, pipeWallMm: 5 })).toContain('pipe-holds');
   });
 });
 

@@ -1,8 +1,9 @@
 import { invalid, ok, type Result } from '../../failure/failure.ts';
-import { remark } from '../../language/mechanics/remark.ts';
+import { type Remark, remark } from '../../language/mechanics/remark.ts';
 import { betaOf } from './beam-on-bed.ts';
 import type { RingModel } from './model-schema.ts';
 import { firmBed, LINEAR, type Modelled, PRESSED, pressedTwice } from './modelled.ts';
+import { pipeHoldN, pipeRadiusMm } from './pipe-hold.ts';
 import { circulant, type Ring, ringClosing, torsionConstant } from './ring-model.ts';
 import type { SquareMatrix } from './square-matrix.ts';
 
@@ -19,7 +20,7 @@ export function ringJoint(model: RingModel): Result<Modelled> {
       remark('ring-flanges'),
       remark('gasket-pulls'),
       remark('bolts-upright'),
-      ...(model.hubN === 0 ? [remark('no-hub')] : []),
+      ...heldBy(model),
       ...firmBed(1 / betaOf(ringOf(model, gasketUnloadingMPa ?? gasketMPa)), model.heightMm),
       LINEAR,
       ...(gasketUnloadingMPa === undefined ? [] : [PRESSED]),
@@ -35,6 +36,7 @@ function ringFault({
   gasketInnerMm,
   gasketUnloadingMPa,
   gasketMPa,
+  pipeWallMm,
 }: RingModel) {
   if (innerMm >= outerMm)
     return invalid('model.innerMm', `A bore of ${innerMm} mm leaves no ring.`, `less than ${outerMm} mm`);
@@ -52,6 +54,9 @@ function ringFault({
   if (gasketOuterMm > outerMm) {
     return invalid('model.gasketOuterMm', 'The gasket reaches past the flange.', `at most ${outerMm} mm`);
   }
+  if (pipeWallMm !== undefined && innerMm + 2 * pipeWallMm >= outerMm) {
+    return invalid('model.pipeWallMm', 'The pipe is as wide as the flange.', `less than ${(outerMm - innerMm) / 2} mm`);
+  }
   if (gasketUnloadingMPa !== undefined && gasketUnloadingMPa < gasketMPa) {
     const message = 'A gasket is at least as stiff when it is let go as when it is pressed first.';
     return invalid('model.gasketUnloadingMPa', message, `at least ${gasketMPa} MPa`);
@@ -62,6 +67,17 @@ function ringFault({
 /** Both flanges. */
 const ringMatrix = (model: RingModel, gasketMPa: number): SquareMatrix =>
   circulant(ringClosing(ringOf(model, gasketMPa), model.count).map((one) => 2 * one));
+
+/** Of the pipe, all round: moment for each radian of the circle and of twist, N·mm. */
+function pipeHoldOf({ innerMm: boreMm, pipeWallMm: wallMm, modulusMPa, poisson }: RingModel): number {
+  if (wallMm === undefined) return 0;
+  return pipeHoldN({ boreMm, wallMm, modulusMPa, poisson }) * pipeRadiusMm({ boreMm, wallMm });
+}
+
+function heldBy({ hubN, pipeWallMm }: RingModel): readonly Remark[] {
+  if (pipeWallMm !== undefined) return [remark('pipe-holds')];
+  return hubN === 0 ? [remark('no-hub')] : [];
+}
 
 /** One flange on half of the gasket's thickness. */
 function ringOf(model: RingModel, gasketMPa: number): Ring {
@@ -79,6 +95,6 @@ function ringOf(model: RingModel, gasketMPa: number): Ring {
     gasketWidthMm,
     gasketInsideMm: radiusMm - gasketRadiusMm,
     boltsOutsideMm: model.boltCircleMm / 2 - radiusMm,
-    hubN: model.hubN,
+    hubN: model.hubN + pipeHoldOf(model) / radiusMm,
   };
 }

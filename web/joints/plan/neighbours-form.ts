@@ -28,6 +28,7 @@ type FigureName =
   | 'boltNPerMm'
   | 'modulusMPa'
   | 'poisson'
+  | 'pipeWallMm'
   | 'hubN'
   | 'bedNPerMm3'
   | 'bedUnloadingNPerMm3'
@@ -68,6 +69,7 @@ export const MODEL_FIGURES = {
     BOLT,
     STEEL,
     POISSON,
+    { ...mm('pipeWallMm'), isOptional: true },
     { name: 'hubN', unit: 'N', isOptional: true },
   ],
   plate: [
