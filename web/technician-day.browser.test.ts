@@ -70,6 +70,15 @@ describe('a technician’s day on a tablet', () => {
     await page.getByText('Thread and head with the workshop’s assembly paste').waitFor();
   });
 
+  it('prints the job in dark ink on white, without what is to be pressed, also from a dark screen', async () => {
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    const ink = await page.evaluate(() => getComputedStyle(document.documentElement).color);
+    expect(ink).toBe('rgb(26, 34, 39)');
+    expect(await page.getByText('Before you begin', { exact: true }).isVisible()).toBe(true);
+    expect(await page.getByRole('button', { name: 'Choose a wrench' }).count()).toBe(0);
+    await page.emulateMedia({ media: 'screen', colorScheme: 'light' });
+  });
+
   it('asks who is working, and refuses a wrench with its reasons', async () => {
     await page.getByRole('button', { name: 'Choose a wrench' }).first().click();
     await signIn(page, 'Tamsin Orrell, technician');
