@@ -44,7 +44,7 @@ function alike(outputs: readonly string[]): readonly string[] {
 
 const BETWEEN = '\f';
 
-it.each(['files-in.md', 'record.md', 'api.md', 'devices.md', 'mechanics.md'])(
+it.each(['files-in.md', 'record.md', 'api.md', 'devices.md', 'mechanics.md', 'order.md'])(
   'every example of %s says what it says there',
   async (page) => {
     const examples = examplesIn(page);
