@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { positionsIn, stillMissing, tapped } from '../form/own-order.ts';
+import { outOfPlace, positionsIn, stillMissing, tapped } from '../form/own-order.ts';
 import { OrderDrawing } from '../order-drawing.tsx';
 
 interface OwnOrderProps {
@@ -16,7 +16,7 @@ interface OwnOrderProps {
 export function OwnOrder({ layout, positions, onChange }: OwnOrderProps) {
   const { t } = useTranslation('lead');
   const [typed, setTyped] = useState<string>();
-  const missing = stillMissing(positions, countPlaces(layout));
+  const count = countPlaces(layout);
   const set = (next: readonly number[]) => {
     setTyped(undefined);
     onChange(next);
@@ -31,11 +31,8 @@ export function OwnOrder({ layout, positions, onChange }: OwnOrderProps) {
           setTyped(text);
           onChange(positionsIn(text));
         }}
-        onBlur={() => setTyped(undefined)}
       />
-      <p className="soft" aria-live="polite">
-        {missing.length > 0 ? t('round.own-missing', { positions: missing.join(', ') }) : t('round.own-whole')}
-      </p>
+      <OwnOrderState missing={stillMissing(positions, count)} odd={outOfPlace(positions, count)} />
       <div className="actions">
         <Button kind="quiet" isDisabled={positions.length === 0} onPress={() => set(positions.slice(0, -1))}>
           {t('round.own-back')}
@@ -46,5 +43,22 @@ export function OwnOrder({ layout, positions, onChange }: OwnOrderProps) {
       </div>
       <OrderDrawing layout={layout} order={positions} onTap={(position) => set(tapped(positions, position))} />
     </div>
+  );
+}
+
+interface OwnOrderStateProps {
+  readonly missing: readonly number[];
+  readonly odd: readonly number[];
+}
+
+/** Whether each position comes once; else which are missing, come twice or are not there. */
+function OwnOrderState({ missing, odd }: OwnOrderStateProps) {
+  const { t } = useTranslation('lead');
+  return (
+    <p className="soft" aria-live="polite">
+      {odd.length > 0 ? `${t('round.own-odd', { positions: odd.join(', ') })} ` : null}
+      {missing.length > 0 ? t('round.own-missing', { positions: missing.join(', ') }) : null}
+      {odd.length + missing.length === 0 ? t('round.own-whole') : null}
+    </p>
   );
 }

@@ -10,3 +10,11 @@ export function stillMissing(positions: readonly number[], count: number): reado
   const had = new Set(positions);
   return Array.from({ length: count }, (_, index) => index + 1).filter((position) => !had.has(position));
 }
+
+/** What an own order has twice, and what is no position of the joint; each named once. */
+export function outOfPlace(positions: readonly number[], count: number): readonly number[] {
+  const odd = positions.filter(
+    (position, index) => position < 1 || position > count || positions.indexOf(position) < index,
+  );
+  return [...new Set(odd)];
+}
