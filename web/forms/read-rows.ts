@@ -1,5 +1,5 @@
 import { readNumber } from '@clampwright/core/quantity';
-import type { Reader } from '../../forms/reader.ts';
+import type { Reader } from './reader.ts';
 
 /** Tabs, semicolons and blanks stand between figures; a comma may be a decimal sign. */
 const BETWEEN = /[\t; ]+/;

@@ -1,5 +1,5 @@
 import { useTranslation } from 'react-i18next';
-import { FormFigure } from '../../forms/fields.tsx';
+import { FormFigure, FormText } from '../../forms/fields.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Tick } from '../../parts/tick.tsx';
 import type { LayoutForm } from '../form/joint-form.ts';
@@ -88,6 +88,18 @@ export function RectangleFields({ form, onChange }: KindFieldsProps) {
       <Tick isChosen={form.edgeOnly} onChange={(edgeOnly) => onChange({ edgeOnly })}>
         {t('layout.edge-only')}
       </Tick>
+      {form.edgeOnly ? null : (
+        <Tick isChosen={form.staggered} onChange={(staggered) => onChange({ staggered })}>
+          {t('bench.field.staggered')}
+        </Tick>
+      )}
+      <FormText
+        field="layout.missing"
+        label={t('bench.field.missing')}
+        hint={t('bench.hint.missing')}
+        value={form.missing}
+        onChange={(missing) => onChange({ missing })}
+      />
     </>
   );
 }

@@ -69,8 +69,8 @@ const BLANK_LAYOUT: LayoutForm = {
   pitchX: '',
   pitchY: '',
   edgeOnly: false,
-  staggered: undefined,
-  missing: undefined,
+  staggered: false,
+  missing: '',
   pitch: '',
   points: [],
 };

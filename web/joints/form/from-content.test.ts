@@ -59,6 +59,12 @@ it('exchanges the decimal sign of a window for a language that writes another on
   expect(formOf(CONTENT, 'en').stages[0]?.torque).toMatchObject({ target: '38.0', plusMinus: '1.9' });
 });
 
+it('comes back with staggered rows and places without a fastener', () => {
+  const layout = { ...CONTENT.layout, edgeOnly: false, staggered: true, missing: [2, 18] };
+  const staggered: JointContent = jointContentSchema.parse({ ...CONTENT, layout });
+  expect(readJoint(formOf(staggered, 'de'), 'de').content?.layout).toEqual(layout);
+});
+
 it('comes back with free points and an own order', () => {
   const points: JointContent = jointContentSchema.parse({
     ...CONTENT,

@@ -68,8 +68,8 @@ function layoutForm(layout: Layout, language: Language): LayoutForm {
         pitchX: text(layout.pitchXMm),
         pitchY: text(layout.pitchYMm),
         edgeOnly: layout.edgeOnly,
-        staggered: layout.staggered,
-        missing: layout.missing,
+        staggered: layout.staggered ?? false,
+        missing: (layout.missing ?? []).join(' '),
       };
     case 'line':
       return { ...blank, count: text(layout.count), pitch: text(layout.pitchMm) };

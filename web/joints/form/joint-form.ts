@@ -69,9 +69,9 @@ export interface LayoutForm {
   readonly pitchX: string;
   readonly pitchY: string;
   readonly edgeOnly: boolean;
-  /** Kept as they are; a rectangle with them is written elsewhere. */
-  readonly staggered: boolean | undefined;
-  readonly missing: readonly number[] | undefined;
+  readonly staggered: boolean;
+  /** Places without a fastener, as typed. */
+  readonly missing: string;
   readonly pitch: string;
   readonly points: readonly PointForm[];
 }

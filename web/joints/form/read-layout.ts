@@ -1,5 +1,6 @@
-import type { Layout } from '@clampwright/core/layout';
+import { countInRectangle, type Layout } from '@clampwright/core/layout';
 import { convert } from '@clampwright/core/quantity';
+import { wholesIn } from '../../forms/read-rows.ts';
 import type { Reader } from '../../forms/reader.ts';
 import { whole } from '../../forms/whole.ts';
 import type { LayoutForm } from './joint-form.ts';
@@ -24,21 +25,49 @@ export function readLayout(form: LayoutForm, reader: Reader): Layout | undefined
         direction: form.direction,
       });
     case 'rectangle':
-      return whole({
-        kind: 'rectangle',
-        rows: count('rows', form.rows),
-        columns: count('columns', form.columns),
-        pitchXMm: lengthMm('pitchXMm', form.pitchX),
-        pitchYMm: lengthMm('pitchYMm', form.pitchY),
-        edgeOnly: form.edgeOnly,
-        ...(form.staggered && !form.edgeOnly ? { staggered: true } : {}),
-        ...(form.missing ? { missing: [...form.missing] } : {}),
-      });
+      return readRectangle(
+        form,
+        {
+          rows: count('rows', form.rows),
+          columns: count('columns', form.columns),
+          pitchXMm: lengthMm('pitchXMm', form.pitchX),
+          pitchYMm: lengthMm('pitchYMm', form.pitchY),
+        },
+        reader,
+      );
     case 'line':
       return whole({ kind: 'line', count: count('count', form.count), pitchMm: lengthMm('pitchMm', form.pitch) });
     case 'points':
       return readPoints(form, lengthMm, reader);
   }
+}
+
+interface Grid {
+  readonly rows: number;
+  readonly columns: number;
+  readonly pitchXMm: number;
+  readonly pitchYMm: number;
+}
+
+function readRectangle(
+  { edgeOnly, staggered, missing: typed }: LayoutForm,
+  figures: { readonly [Name in keyof Grid]: Grid[Name] | undefined },
+  reader: Reader,
+): Layout | undefined {
+  const isMissing = typed.trim() !== '';
+  const missing = isMissing ? wholesIn(typed, 'layout.missing', reader) : [];
+  const grid = whole(figures);
+  if (!grid || !missing) return undefined;
+  const places = countInRectangle(grid.rows, grid.columns, edgeOnly);
+  const isThere = missing.every((place) => place >= 1 && place <= places) && new Set(missing).size < places;
+  if (!isThere) return reader.fault('layout.missing', { kind: 'between', from: 1, to: places });
+  return {
+    kind: 'rectangle',
+    ...grid,
+    edgeOnly,
+    ...(staggered && !edgeOnly ? { staggered: true } : {}),
+    ...(isMissing ? { missing } : {}),
+  };
 }
 
 function readPoints(

@@ -55,6 +55,24 @@ describe('a joint being written', () => {
     ]);
   });
 
+  it.each([
+    ['7', ['layout.missing']],
+    ['1 2 3 4 5 6', ['layout.missing']],
+    ['2, x', ['layout.missing']],
+    ['2; 5', []],
+    ['', []],
+  ] as const)('takes the places %s without a fastener, of a rectangle that has them', (missing, faults) => {
+    const layout = {
+      ...FILLED.layout,
+      kind: 'rectangle',
+      rows: '2',
+      columns: '3',
+      pitchX: '50',
+      pitchY: '50',
+    } as const;
+    expect(fieldsOf({ ...FILLED, layout: { ...layout, missing } })).toEqual(faults);
+  });
+
   it('leaves out cautions without words', () => {
     const form = {
       ...FILLED,

@@ -1,8 +1,8 @@
 import type { FastenerSpec, Neighbours } from '@clampwright/core/joint';
 import { countPlaces, type Layout, ORDER_METHODS } from '@clampwright/core/layout';
+import { figuresIn } from '../../forms/read-rows.ts';
 import type { Reader } from '../../forms/reader.ts';
 import { whole } from '../../forms/whole.ts';
-import { figuresIn } from './read-rows.ts';
 
 /** How the order of a plan is found. */
 export const PLAN_METHODS = [...ORDER_METHODS, 'from-the-stiffest', 'own', 'searched'] as const;

@@ -8,10 +8,10 @@ import {
   type Layout,
   modelSchema,
 } from '@clampwright/core/layout';
+import { figuresIn, matrixIn, wholesIn } from '../../forms/read-rows.ts';
 import type { Reader } from '../../forms/reader.ts';
 import { whole } from '../../forms/whole.ts';
 import { kindIn, MODEL_FIGURES, type ModelFigure, type NeighboursForm } from './neighbours-form.ts';
-import { figuresIn, matrixIn, wholesIn } from './read-rows.ts';
 
 /** What one bolt does to the next as the form has it; undefined while something is missing or wrong. */
 export function readNeighbours(
