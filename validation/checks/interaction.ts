@@ -1,11 +1,14 @@
+import { calculate } from '@clampwright/core/calculations';
 import { endlessBeam, freeBeam, kei, plateClosing, plateFigures, ringClosing } from '@clampwright/core/layout';
 import { z } from 'zod';
 import { type Check, check, describeSource } from '../check.ts';
-import { fieldFrom } from '../got.ts';
+import { fieldFrom, got } from '../got.ts';
 import {
   BOLT_OF_EIGHT_N_PER_MM,
   CLOSING_OF_EIGHT,
+  COEFFICIENTS_OF_EIGHT,
   ENDLESS_BEAM,
+  FIRST_ROUND_OF_EIGHT,
   FREE_BEAM,
   KEI,
   PLANS_OF_EIGHT,
@@ -92,6 +95,37 @@ const rounds: readonly Check[] = ROUNDS_OF_EIGHT.flatMap(({ targetsN, finalN }) 
   ),
 );
 
+const tables = z.object({ afterEachPull: z.array(z.array(z.number())), interaction: z.array(z.array(z.number())) });
+const firstRound = () =>
+  tables.parse(
+    got(calculate('elastic-interaction', { complianceMmPerN, order: STAR, targetsN: [1], everyPull: true })),
+  );
+
+const coefficients: readonly Check[] = [
+  ...COEFFICIENTS_OF_EIGHT.map((value, index) =>
+    check(
+      `bolt ${index + 2} for 1 put on bolt 1, all tight`,
+      () => firstRound().interaction[index + 1]?.[0] ?? Number.NaN,
+      { value, unit: '' },
+    ),
+  ),
+  ...FIRST_ROUND_OF_EIGHT.flatMap((row, first) =>
+    row.map((value, index) => {
+      const [bolt, later] = [STAR[first] ?? 0, STAR[first + 1 + index] ?? 0];
+      return check(
+        `bolt ${bolt} for 1 put on bolt ${later} after it, in a first round`,
+        () => {
+          const { afterEachPull } = firstRound();
+          const at = (pull: number, position: number) => afterEachPull[pull]?.[position - 1] ?? Number.NaN;
+          const pull = first + 1 + index;
+          return (at(pull, bolt) - at(pull - 1, bolt)) / at(pull, later);
+        },
+        { value, unit: '' },
+      );
+    }),
+  ),
+];
+
 const targetsSchema = z.array(z.array(z.number()));
 
 const plans: readonly Check[] = PLANS_OF_EIGHT.flatMap(({ atOnce, targetsN }) =>
@@ -113,6 +147,11 @@ export const INTERACTION_SOURCES = [
   describeSource('Flange ring, finite elements: straight bars that bend and twist', MADE_WITH, ring),
   describeSource('Plate on a bed, finite differences', MADE_WITH, plate),
   describeSource('Kelvin function kei', MADE_WITH, keis),
+  describeSource(
+    'Tables of interaction coefficients of a soft flange, each system solved anew',
+    MADE_WITH,
+    coefficients,
+  ),
   describeSource('Rounds on a soft flange, every pull solved anew', MADE_WITH, rounds),
   describeSource('One round that ends even, let go group by group from its end', MADE_WITH, plans),
 ];

@@ -139,6 +139,15 @@ def planned(matrix, order, wanted, together):
     return targets
 
 
+def first_pass(matrix, order):
+    """Share of what is put on each bolt that the bolts already tight lose, in the order of the pulls; loose ones nothing."""
+    table = np.eye(len(matrix))
+    for k in range(1, len(matrix)):
+        tight, bolt = order[:k], order[k]
+        table[:k, k] = -np.linalg.solve(matrix[np.ix_(tight, tight)], matrix[np.ix_(tight, [bolt])])[:, 0]
+    return table
+
+
 def show(name, values):
     print(name, " ".join(f"{v:.9g}" for v in values))
 
@@ -166,6 +175,10 @@ if __name__ == "__main__":
     star = [0, 4, 2, 6, 1, 5, 3, 7]
     for count in (1, 2, 3):
         show(f"ring of eight, star, {count} rounds to 100", rounds(matrix, star, [100] * count))
+    stiff = np.linalg.inv(matrix)
+    show("ring of eight, coefficients, all tight", stiff[:, 0] / stiff[0, 0])
+    for row in first_pass(matrix, star):
+        show("ring of eight, coefficients, first round", row)
     show("ring of eight, 30 70 100", rounds(matrix, star, [30, 70, 100]))
     for together in (1, 2, 3, 4):
         show(f"ring of eight, one round that ends at 100, {together} at once", planned(matrix, star, 100, together))

@@ -39,6 +39,23 @@ export const KEI: readonly (readonly [x: number, kei: string])[] = [
 export const CLOSING_OF_EIGHT: readonly number[] = [7.55016, 2.75971, -0.683504, -0.522425, -0.0198673];
 export const BOLT_OF_EIGHT_N_PER_MM = (200_000 * 459) / 110;
 
+/** Change of each bolt for 1 put on the first with all tight, from its neighbour to the one across. */
+export const COEFFICIENTS_OF_EIGHT: readonly string[] = ['-0.395271336', '0.184327158', '-0.0195234122', '-0.00381752998'];
+
+/**
+ * The table of coefficients of a first round in the star order: what each bolt already tight changes, row by row, for 1 put
+ * on each of those pulled after it.
+ */
+export const FIRST_ROUND_OF_EIGHT: readonly (readonly string[])[] = [
+  ['0.002270959', '0.07830671', '0.07945677', '-0.3391171', '0.06141699', '-0.02103268', '-0.3952713'],
+  ['0.07830671', '0.07945677', '0.03520184', '-0.3418384', '-0.3953516', '-0.01952341'],
+  ['0.0146867', '-0.3391171', '0.06141699', '-0.3953516', '-0.01952341'],
+  ['0.03520184', '-0.3418384', '-0.02103268', '-0.3952713'],
+  ['-0.07730412', '0.1850335', '0.1843272'],
+  ['0.1850335', '0.1843272'],
+  ['-0.00381753'],
+];
+
 /** Forces left by rounds in the star order 1 5 3 7 2 6 4 8; every pull solved anew, slack bolts by least squares. */
 export const ROUNDS_OF_EIGHT: readonly {
   readonly targetsN: readonly number[];
