@@ -8,6 +8,7 @@ import { router } from './router.ts';
 import { chosenTheme, showTheme } from './theme.ts';
 import './tokens.css';
 import './page.css';
+import './print.css';
 import '../parts/parts.css';
 
 // The server's content policy lets no text be run as code, so the schemas must not try.

@@ -3,8 +3,10 @@ import path from 'node:path';
 import { expect, it } from 'vitest';
 
 const WEB = path.resolve(import.meta.dirname, '..');
+/** Fetched with the page itself, and on paper alone. */
+const PRINT = path.join('app', 'print.css');
 const sheets = readdirSync(WEB, { recursive: true, encoding: 'utf8' }).filter(
-  (file) => file.endsWith('.css') && !/^(dist|node_modules)\b/.test(file),
+  (file) => file.endsWith('.css') && !/^(dist|node_modules)\b/.test(file) && file !== PRINT,
 );
 
 /** Classes that a sheet of styles says how to draw wherever they stand: those that a selector consists of alone. */

@@ -70,7 +70,7 @@ export const english = {
   'drift.too-few': 'A trend needs three calibrations since the last adjustment; so far: {count}.',
   'drift.stays': 'By its trend it stays inside its limits for the next {years} years.',
   'drift.leaves': 'By its trend it leaves its limits about {when}.',
-  'drift.band': 'With 95\u00a0% confidence a reading may do so from {earliest} on.',
+  'drift.band': 'A reading may leave its limits from {earliest} on (95\u00a0% confidence).',
   'drift.out-already': 'It is outside its limits already.',
   'drift.no-trend': 'No trend can be told from chance.',
   'drift.trend': 'It changes by {rate}\u00a0% a year, ±\u00a0{half}\u00a0% (95\u00a0%).',

@@ -72,7 +72,7 @@ export const french: CareCatalogue = {
   'drift.too-few': 'Une tendance demande trois étalonnages depuis le dernier ajustage\u00a0; il y en a {count}.',
   'drift.stays': 'Selon sa tendance, elle reste dans ses limites les {years} prochaines années.',
   'drift.leaves': 'Selon sa tendance, elle sort de ses limites vers {when}.',
-  'drift.band': 'Avec 95\u00a0% de confiance, une lecture peut le faire dès {earliest}.',
+  'drift.band': 'Une lecture peut sortir de ses limites dès {earliest} (95\u00a0% de confiance).',
   'drift.out-already': 'Elle est déjà hors limites.',
   'drift.no-trend': 'Aucune tendance ne se distingue du hasard.',
   'drift.trend': 'Elle change de {rate}\u00a0% par an, ±\u00a0{half}\u00a0% (95\u00a0%).',

@@ -72,7 +72,7 @@ export const german: CareCatalogue = {
   'drift.too-few': 'Ein Trend braucht drei Kalibrierungen seit der letzten Justierung; bisher: {count}.',
   'drift.stays': 'Nach seinem Trend bleibt er die nächsten {years} Jahre innerhalb seiner Grenzen.',
   'drift.leaves': 'Nach seinem Trend verlässt er seine Grenzen etwa im {when}.',
-  'drift.band': 'Mit 95\u00a0% Sicherheit kann eine Ablesung das ab {earliest} tun.',
+  'drift.band': 'Eine Ablesung kann ihre Grenzen ab {earliest} verlassen (95\u00a0% Sicherheit).',
   'drift.out-already': 'Er liegt schon außerhalb seiner Grenzen.',
   'drift.no-trend': 'Kein Trend ist vom Zufall zu unterscheiden.',
   'drift.trend': 'Er ändert sich um {rate}\u00a0% im Jahr, ±\u00a0{half}\u00a0% (95\u00a0%).',

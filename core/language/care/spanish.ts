@@ -72,7 +72,7 @@ export const spanish: CareCatalogue = {
   'drift.too-few': 'Una tendencia pide tres calibraciones desde el último ajuste; hay {count}.',
   'drift.stays': 'Según su tendencia, permanece dentro de sus límites los próximos {years} años.',
   'drift.leaves': 'Según su tendencia, sale de sus límites hacia {when}.',
-  'drift.band': 'Con un 95\u00a0% de confianza, una lectura puede hacerlo desde {earliest}.',
+  'drift.band': 'Una lectura puede salir de sus límites desde {earliest} (95\u00a0% de confianza).',
   'drift.out-already': 'Ya está fuera de sus límites.',
   'drift.no-trend': 'No se distingue ninguna tendencia del azar.',
   'drift.trend': 'Cambia un {rate}\u00a0% al año, ±\u00a0{half}\u00a0% (95\u00a0%).',
