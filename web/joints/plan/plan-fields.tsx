@@ -117,6 +117,14 @@ function TargetFields(props: PlanFieldsProps) {
               onChange={(ceilingPercent) => onChange({ ceilingPercent })}
             />
             <FormFigure
+              field="plan.seatingPercent"
+              label={t('plan.seating')}
+              hint={t('plan.seating-hint')}
+              unit="%"
+              value={plan.seatingPercent}
+              onChange={(seatingPercent) => onChange({ seatingPercent })}
+            />
+            <FormFigure
               field="plan.scatterPercent"
               label={t('plan.scatter')}
               hint={t('plan.scatter-hint')}

@@ -25,6 +25,8 @@ export interface PlanForm {
   readonly shares: string;
   /** No pull higher than this share of the whole torque; empty: no ceiling. */
   readonly ceilingPercent: string;
+  /** No pull lower than this share, so that each of them seats; empty: however low. */
+  readonly seatingPercent: string;
   readonly scatterPercent: string;
   readonly secondsPerPull: string;
   readonly closingRounds: string;
@@ -42,6 +44,7 @@ export interface PlanWanted {
   readonly rounds: number;
   readonly shares: readonly number[];
   readonly ceilingN: number | undefined;
+  readonly seatingN: number | undefined;
   readonly frictionScatter: number | undefined;
   readonly secondsPerPull: number;
 }
@@ -61,6 +64,7 @@ export const BLANK_PLAN: Omit<PlanForm, 'stage' | 'own'> = {
   rounds: '2',
   shares: '30 70 100',
   ceilingPercent: '',
+  seatingPercent: '',
   scatterPercent: '',
   secondsPerPull: '20',
   closingRounds: '2',
@@ -83,10 +87,12 @@ export function readPlan(
   const optional = (field: string, text: string, to: number) =>
     text.trim() === '' ? null : reader.number(field, text, { isPositive: true, to });
   const ceiling = optional('plan.ceilingPercent', isPlanned ? form.ceilingPercent : '', 300);
+  const seating = optional('plan.seatingPercent', isPlanned ? form.seatingPercent : '', 100);
   const scatter = optional('plan.scatterPercent', isPlanned ? form.scatterPercent : '', 100);
   const read = whole({
     finalKN,
     ceiling,
+    seating,
     scatter,
     rounds: isPlanned ? reader.number('plan.rounds', form.rounds, { isWhole: true, from: 1, to: 10 }) : 1,
     shares: isPlanned ? [] : readShares(form.shares, reader),
@@ -107,6 +113,7 @@ export function readPlan(
     rounds: isPlanned ? rounds : shares.length,
     shares,
     ceilingN: read.ceiling === null ? undefined : (read.ceiling / 100) * finalN,
+    seatingN: read.seating === null ? undefined : (read.seating / 100) * finalN,
     frictionScatter: read.scatter === null ? undefined : read.scatter / 100,
     secondsPerPull,
   };

@@ -110,6 +110,17 @@ describe('a plan of rounds', () => {
     expect(wanted && playWanted(wanted)).toMatchObject({ ok: false });
   });
 
+  it('has no pull below what seats the joint, or is refused', () => {
+    const lowest = (seatingPercent: string, rounds: string) => {
+      const { wanted } = wantedOf({ ...PLAN, rounds, seatingPercent });
+      const plan = wanted && playWanted(wanted);
+      return plan?.ok ? Math.min(...plan.value.rounds.flatMap(({ shares }) => shares)) : plan?.failure;
+    };
+    const free = Number(lowest('', '3'));
+    expect(lowest(String(100 * free + 2), '3')).toBeGreaterThanOrEqual(free + 0.0199);
+    expect(lowest('99', '1')).toMatchObject({ field: 'seatingN' });
+  });
+
   it.each([1, 2, 200])('is made for %i bolts or refused, while their number is typed', (count) => {
     const { wanted } = wantedOf(PLAN, { ...FLANGE, layout: { ...FLANGE.layout, count: String(count) } });
     const told = (plan: ReturnType<typeof playWanted>) =>
@@ -121,6 +132,7 @@ describe('a plan of rounds', () => {
   it.each([
     [{ finalKN: '' }, ['plan.finalKN']],
     [{ rounds: '0' }, ['plan.rounds']],
+    [{ seatingPercent: '101' }, ['plan.seatingPercent']],
     [{ targets: 'shares', shares: '70 30' }, ['plan.shares']],
     [{ method: 'own', own: [1, 2] }, ['plan.order']],
     [{ stillDeg: 'a' }, ['plan.stillDeg']],

@@ -74,7 +74,7 @@ const sharedRounds = (shares: readonly number[], order: readonly number[]): read
 
 function roundsFor(wanted: PlanWanted, order: readonly number[]): Result<readonly PlanRound[]> {
   if (wanted.targets === 'shares') return ok(sharedRounds(wanted.shares, order));
-  const { neighbours, finalN, rounds, wrenches, ceilingN } = wanted;
+  const { neighbours, finalN, rounds, wrenches, ceilingN, seatingN } = wanted;
   const request = parse(roundTargetsRequestSchema, {
     ...sourceIn(neighbours),
     order,
@@ -82,6 +82,7 @@ function roundsFor(wanted: PlanWanted, order: readonly number[]): Result<readonl
     rounds,
     atOnce: wrenches,
     ...(ceilingN === undefined ? {} : { ceilingN }),
+    ...(seatingN === undefined ? {} : { seatingN }),
   });
   if (!request.ok) return request;
   const planned = roundTargets(request.value);

@@ -32,7 +32,7 @@ export function useScatter(wanted: PlanWanted | undefined, plan: PlayedPlan | un
 }
 
 function scatterRequest(wanted: PlanWanted, plan: PlayedPlan): unknown {
-  const { frictionScatter, neighbours, finalN, rounds, wrenches, ceilingN, targets } = wanted;
+  const { frictionScatter, neighbours, finalN, rounds, wrenches, ceilingN, seatingN, targets } = wanted;
   if (frictionScatter === undefined || targets === 'shares') return undefined;
   return {
     ...sourceIn(neighbours),
@@ -41,6 +41,7 @@ function scatterRequest(wanted: PlanWanted, plan: PlayedPlan): unknown {
     rounds,
     atOnce: wrenches,
     ...(ceilingN === undefined ? {} : { ceilingN }),
+    ...(seatingN === undefined ? {} : { seatingN }),
     frictionScatter,
   };
 }
