@@ -48,20 +48,30 @@ export const layoutSchema = z.discriminatedUnion('kind', [
     })
     .refine(({ staggered, edgeOnly }) => !(staggered && edgeOnly), {
       path: ['staggered'],
-      error: 'staggered rows in a full grid only',
+      error: 'Fasteners along the edge have no rows to stagger.',
+      params: { expected: 'false, or a full grid' },
     })
     .refine(
       ({ rows, columns, edgeOnly, missing = [] }) =>
         missing.every((one) => one <= countInRectangle(rows, columns, edgeOnly)),
-      { path: ['missing'], error: 'places that the rectangle has' },
+      {
+        path: ['missing'],
+        error: 'One of these places is not there.',
+        params: { expected: 'places that the rectangle has' },
+      },
     )
     .refine(
       ({ rows, columns, edgeOnly, missing = [] }) => new Set(missing).size < countInRectangle(rows, columns, edgeOnly),
-      { path: ['missing'], error: 'at least one place with a fastener' },
+      {
+        path: ['missing'],
+        error: 'No fastener is left.',
+        params: { expected: 'at least one place with a fastener' },
+      },
     )
     .refine(({ rows, columns, edgeOnly }) => countInRectangle(rows, columns, edgeOnly) <= MOST_POSITIONS, {
       path: ['rows'],
-      error: `rows and columns that make at most ${MOST_POSITIONS} positions`,
+      error: 'The rectangle has too many places.',
+      params: { expected: `rows and columns that make at most ${MOST_POSITIONS} positions` },
     }),
   z.strictObject({ kind: z.literal('line'), count, pitchMm: spacingMm }),
   z.strictObject({

@@ -16,7 +16,9 @@ const forceN = z.number().positive().max(1e9);
 
 /** Per round one figure, or one for each pull. */
 export const targetsSchema = z
-  .array(z.union([forceN, z.array(forceN).min(1).max(MOST_POSITIONS)]))
+  .array(
+    z.union([forceN, z.array(forceN).min(1).max(MOST_POSITIONS)]).describe('a force, N, or one for each pull in order'),
+  )
   .min(1)
   .max(MOST_ROUNDS);
 
