@@ -16,13 +16,18 @@ const GRAIN = 1e-9;
 /** Places typed by hand lie across from each other within so much of the span. */
 const REFLECTION_SHARE = 1e-3;
 
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+/** Places from the mean of all, mm. */
+export function aboutMean(places: readonly Place[]): readonly (readonly [number, number])[] {
+  const count = places.length;
+  const xMm = places.reduce((sum, place) => sum + place.xMm, 0) / count;
+  const yMm = places.reduce((sum, place) => sum + place.yMm, 0) / count;
+  return places.map((place) => [place.xMm - xMm, place.yMm - yMm]);
+}
 
 export function aboutCentre(places: readonly Place[]): AboutCentre {
-  const centreXMm = mean(places.map(({ xMm }) => xMm));
-  const centreYMm = mean(places.map(({ yMm }) => yMm));
-  const xs = places.map(({ xMm }) => xMm - centreXMm);
-  const ys = places.map(({ yMm }) => yMm - centreYMm);
+  const spots = aboutMean(places);
+  const xs = spots.map(([xMm]) => xMm);
+  const ys = spots.map(([, yMm]) => yMm);
   const grainMm = GRAIN * Math.max(1e-6, ...xs.map(Math.abs), ...ys.map(Math.abs));
   const length = (xMm: number, yMm: number) => Math.round(Math.hypot(xMm, yMm) / grainMm);
   const fromCentre = (index: number) => length(xs[index]!, ys[index]!);

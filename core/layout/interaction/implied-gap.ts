@@ -1,5 +1,6 @@
+import { aboutMean } from '../about-centre.ts';
 import type { Place } from '../layout.ts';
-import { aboutMean, tiltGapMm } from '../orders/quality.ts';
+import { tiltGapMm } from '../orders/quality.ts';
 import { modelled } from './model.ts';
 import type { RingModel } from './model-schema.ts';
 import type { InteractionSource } from './source.ts';

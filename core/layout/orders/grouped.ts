@@ -1,3 +1,4 @@
+import { aboutMean } from '../about-centre.ts';
 import type { Place } from '../layout.ts';
 
 /**
@@ -14,12 +15,8 @@ export function groupedOrder(
   order: readonly number[],
   wrenches: number,
 ): readonly (readonly number[])[] {
-  const centreXMm = mean(places.map(({ xMm }) => xMm));
-  const centreYMm = mean(places.map(({ yMm }) => yMm));
-  const at = (position: number): readonly [number, number] => {
-    const { xMm, yMm } = places[position - 1]!;
-    return [xMm - centreXMm, yMm - centreYMm];
-  };
+  const spots = aboutMean(places);
+  const at = (position: number) => spots[position - 1]!;
   const open = new Set(order);
   const groups: number[][] = [];
   for (const seed of order) {
@@ -37,8 +34,6 @@ export function groupedOrder(
   }
   return groups;
 }
-
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** Nearer by less than this of the distance is as near; the lower number then goes first. */
 const GRAIN = 1e-9;

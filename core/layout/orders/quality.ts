@@ -1,3 +1,4 @@
+import { aboutMean } from '../about-centre.ts';
 import type { Place } from '../layout.ts';
 
 /** One round as it is pulled: groups of positions pulled at once, and the share of the target. */
@@ -89,14 +90,6 @@ class Balance {
     this.largestAt = this.#pulls;
     this.largest = [this.#x, this.#y];
   }
-}
-
-/** Places from the mean of all, mm. */
-export function aboutMean(places: readonly Place[]): readonly (readonly [number, number])[] {
-  const count = places.length;
-  const xMm = places.reduce((sum, place) => sum + place.xMm, 0) / count;
-  const yMm = places.reduce((sum, place) => sum + place.yMm, 0) / count;
-  return places.map((place) => [place.xMm - xMm, place.yMm - yMm]);
 }
 
 /** A stiff part on equal springs tilts by the moment, N·mm; the gap is its highest less its lowest place, mm. */
