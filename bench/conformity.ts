@@ -1,7 +1,7 @@
-import { spawnSync } from 'node:child_process';
 import { calculate } from '@clampwright/core/calculations';
 import { conformityOf } from '@clampwright/core/verdict';
 import { median } from './median.ts';
+import { pythonSays } from './python.ts';
 import type { BenchResult } from './result.ts';
 
 const VALUES = 200_000;
@@ -66,16 +66,12 @@ interface Peer {
   readonly sum: number;
 }
 
-/** The system's Python before one of the user's; undefined where neither has scipy. */
+/** Undefined where scipy is not there. */
 function scipy(): Peer | undefined {
-  for (const python of ['/usr/bin/python3', 'python3']) {
-    const { status, stdout } = spawnSync(python, ['-c', PEER], { encoding: 'utf8' });
-    const told: unknown = status === 0 ? JSON.parse(stdout) : undefined;
-    if (!Array.isArray(told)) continue;
-    const [version, seconds, sum] = told.map(String);
-    return { version: version ?? '', perSecond: VALUES / Number(seconds), sum: Number(sum) };
-  }
-  return undefined;
+  const told = pythonSays(PEER);
+  if (!Array.isArray(told)) return undefined;
+  const [version, seconds, sum] = told.map(String);
+  return { version: version ?? '', perSecond: VALUES / Number(seconds), sum: Number(sum) };
 }
 
 /** Chances of lying inside a second, beside scipy on whole arrays. */

@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process';
 import {
   matrixOf,
   modelSchema,
@@ -8,6 +7,7 @@ import {
   simulate,
 } from '@clampwright/core/layout';
 import { median } from './median.ts';
+import { pythonSays } from './python.ts';
 import type { BenchResult } from './result.ts';
 
 const BOLTS = 200;
@@ -84,22 +84,13 @@ interface Peer {
   readonly mostN: number;
 }
 
-/** The system's Python before one of the user's; undefined where neither has numpy. */
+/** Undefined where numpy is not there. */
 function numpy(): Peer | undefined {
-  for (const python of ['/usr/bin/python3', 'python3']) {
-    const run = spawnSync(python, ['-c', PEER], {
-      encoding: 'utf8',
-      input: JSON.stringify(FIRST_ROW),
-      // one thread, as ours
-      env: { ...process.env, OPENBLAS_NUM_THREADS: '1', OMP_NUM_THREADS: '1' },
-    });
-    const told: unknown = run.status === 0 ? JSON.parse(run.stdout) : undefined;
-    if (!Array.isArray(told)) continue;
-    const [version = '', ...figures] = told.map(String);
-    const [roundsMs = NaN, inverseMs = NaN, leastN = NaN, mostN = NaN] = figures.map(Number);
-    return { version, roundsMs, inverseMs, leastN, mostN };
-  }
-  return undefined;
+  const told = pythonSays(PEER, JSON.stringify(FIRST_ROW));
+  if (!Array.isArray(told)) return undefined;
+  const [version = '', ...figures] = told.map(String);
+  const [roundsMs = NaN, inverseMs = NaN, leastN = NaN, mostN = NaN] = figures.map(Number);
+  return { version, roundsMs, inverseMs, leastN, mostN };
 }
 
 const matrix = matrixOf(BOLTS, (i, j) => FIRST_ROW[(i - j + BOLTS) % BOLTS] ?? 0);

@@ -11,6 +11,7 @@ const BENCHMARKS = {
   quantiles: async () => (await import('./quantiles.ts')).run(),
   'page-load': async () => (await import('./page-load.ts')).run(),
   'joint-mechanics': async () => (await import('./joint-mechanics.ts')).run(),
+  cover: async () => (await import('./cover.ts')).run(),
   'elastic-interaction': async () => (await import('./elastic-interaction.ts')).run(),
   flood: async () => (await import('./flood.ts')).run(),
   trace: async () => (await import('./trace.ts')).run(),

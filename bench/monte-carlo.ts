@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process';
 import {
   drawnResults,
   type Model,
@@ -7,6 +6,7 @@ import {
   type Uncertain,
 } from '@clampwright/core/statistics';
 import { median } from './median.ts';
+import { pythonSays } from './python.ts';
 import type { BenchResult } from './result.ts';
 
 const DRAWS = 1_000_000;
@@ -73,16 +73,12 @@ interface Peer {
   readonly summedUp: number;
 }
 
-/** Draws a second; the system's Python before one of the user's. Undefined where neither has numpy. */
+/** Draws a second; undefined where numpy is not there. */
 function numpy(): Peer | undefined {
-  for (const python of ['/usr/bin/python3', 'python3']) {
-    const { status, stdout } = spawnSync(python, ['-c', PEER], { encoding: 'utf8' });
-    const told: unknown = status === 0 ? JSON.parse(stdout) : undefined;
-    if (!Array.isArray(told)) continue;
-    const [version = '', drawn, summedUp] = told.map(String);
-    return { version, drawn: DRAWS / Number(drawn), summedUp: DRAWS / Number(summedUp) };
-  }
-  return undefined;
+  const told = pythonSays(PEER);
+  if (!Array.isArray(told)) return undefined;
+  const [version = '', drawn, summedUp] = told.map(String);
+  return { version, drawn: DRAWS / Number(drawn), summedUp: DRAWS / Number(summedUp) };
 }
 
 /** Draws of a preload a second, beside numpy drawing and reckoning the same in vectors. */

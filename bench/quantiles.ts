@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { censoredFit, chiSquare, fisherF, normal, type Observation, studentT } from '@clampwright/core/statistics';
 import { median } from './median.ts';
+import { pythonSays } from './python.ts';
 import type { BenchResult } from './result.ts';
 
 const CALLS = 20_000;
@@ -90,11 +91,8 @@ function printed(program: string, args: readonly string[]): string | undefined {
 }
 
 function scipy(): readonly string[] {
-  for (const python of ['/usr/bin/python3', 'python3']) {
-    const told: unknown = JSON.parse(printed(python, ['-c', SCIPY]) ?? '[]');
-    if (Array.isArray(told) && told.length > 0) return told.map(String);
-  }
-  return [];
+  const told = pythonSays(SCIPY);
+  return Array.isArray(told) ? told.map(String) : [];
 }
 
 /** Quantiles a second beside scipy's on arrays, and censored fits beside R's survival package. */
