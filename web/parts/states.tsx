@@ -61,7 +61,8 @@ export function Trouble({ error, onRetry }: TroubleProps) {
   const isMissing = onRetry && error instanceof Refusal && error.problem.status === 404;
   return (
     <Notice kind="alarm" title={words.title} isLive>
-      {words.detail ? <p>{words.detail}</p> : null}
+      {/* The server speaks English; whoever hears the page is told so. */}
+      {words.detail ? <p lang={error instanceof Refusal ? 'en' : undefined}>{words.detail}</p> : null}
       {isMissing ? (
         <>
           <p>{t('shell.nowhere-text')}</p>
