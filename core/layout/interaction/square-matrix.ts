@@ -33,12 +33,13 @@ export function matrixOf(size: number, entry: (row: number, column: number) => n
 }
 
 /** Beside the others a bolt may be held this many times more stiffly than alone. Real joints stay below ten thousand. */
-const MOST_STIFFENED = 1e6;
+const MOST_STIFFENED = 1e5;
 
 /**
  * Holds a matrix to be a compliance: symmetric, positive definite, and so far from singular that figures can carry it.
  * A joint under work borders an inverse bolt by bolt; of thirty thousand matrices near to singular that lost its way
- * only where one bolt was stiffened by the others more than ten million times.
+ * only where one bolt was stiffened by the others more than ten million times; a plan stays even to a ten-thousandth
+ * up to the bound.
  *
  * @returns the matrix with both halves made equal; refused with the entry or the matrix that is not so
  */
@@ -54,7 +55,7 @@ export function asCompliance(matrix: SquareMatrix, field: string): Result<Square
   }
   for (let i = 0; i < size; i++) {
     if (even.values[i * size + i]! * stiffness.values[i * size + i]! <= MOST_STIFFENED) continue;
-    const message = `The matrix is hardly positive definite: with the others tight, bolt ${i + 1} gives way more than a million times less than alone.`;
+    const message = `The matrix is hardly positive definite: with the others tight, bolt ${i + 1} gives way more than a hundred thousand times less than alone.`;
     return invalid(field, message, POSITIVE_DEFINITE);
   }
   return ok(even);
