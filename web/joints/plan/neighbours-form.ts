@@ -44,6 +44,8 @@ export interface ModelFigure {
   readonly name: FigureName;
   readonly unit: string;
   readonly isOptional?: boolean;
+  /** What an empty field stands for, by its word in the catalogues. */
+  readonly empty?: 'no-pipe' | 'from-edge' | 'whole-inside';
 }
 
 const mm = (name: FigureName): ModelFigure => ({ name, unit: 'mm' });
@@ -69,15 +71,15 @@ export const MODEL_FIGURES = {
     BOLT,
     STEEL,
     POISSON,
-    { ...mm('pipeWallMm'), isOptional: true },
+    { ...mm('pipeWallMm'), isOptional: true, empty: 'no-pipe' },
     { name: 'hubN', unit: 'N', isOptional: true },
   ],
   plate: [
     mm('heightMm'),
     mm('edgeMm'),
     ...BED,
-    { ...mm('bedFromEdgeMm'), isOptional: true },
-    { ...mm('bedWidthMm'), isOptional: true },
+    { ...mm('bedFromEdgeMm'), isOptional: true, empty: 'from-edge' },
+    { ...mm('bedWidthMm'), isOptional: true, empty: 'whole-inside' },
     BOLT,
     STEEL,
     POISSON,

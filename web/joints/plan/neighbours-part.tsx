@@ -138,12 +138,12 @@ function ModelFields({ figures, texts, onChange }: ModelFieldsProps) {
   return (
     <>
       <div className="field-row">
-        {figures.map(({ name, unit, isOptional }) => (
+        {figures.map(({ name, unit, isOptional, empty }) => (
           <FormFigure
             key={name}
             field={`neighbours.model.${name}`}
             label={t(`bench.field.${name}`)}
-            hint={isOptional ? t('neighbours.optional') : undefined}
+            hint={empty ? t(`neighbours.empty.${empty}`) : isOptional ? t('neighbours.optional') : undefined}
             unit={unit}
             value={texts[name] ?? ''}
             onChange={(text) => onChange(name, text)}
